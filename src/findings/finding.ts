@@ -1,0 +1,63 @@
+import type { Quantity, Unit } from '../kernel/units.ts'
+import type { SourceId } from '../tables/sources.ts'
+
+export type Verdict = 'pass' | 'watch' | 'fail' | 'unknown'
+
+/** Limits of a number, both ends allowed; an absent end is open. */
+export interface Band {
+  readonly min?: number
+  readonly max?: number
+}
+
+/** What a sentence may be filled with. */
+export type Slot = Quantity | string | number
+
+/**
+ * A thing of the plan that a person could change to cure a finding. The engine searches it for the smallest change
+ * that holds; checks name only what may be turned and how far.
+ *
+ * `along`: a quantity field, from its present value to `to` (the end that helps), in steps a tape or a shop can give.
+ * `among`: a few values to try in the order in which a grower would.
+ */
+export type Lever =
+  | { readonly set: string; readonly along: { readonly to: number; readonly unit: Unit; readonly step: number } }
+  | { readonly set: string; readonly among: readonly (string | number)[] }
+
+/** A change of the plan document that was proved: re-evaluated, it cures the finding and worsens none. */
+export interface Remedy {
+  /** Path of the field in the document, `column/sites/pitch`. */
+  readonly set: string
+  readonly from: string | number | boolean | null
+  readonly to: string | number | boolean
+  /** The finding's number after the change. */
+  readonly gives: Quantity
+  /** Other findings that the same change cures. */
+  readonly alsoCures: readonly string[]
+}
+
+/** The record of a verdict: plain data, no sentence and no display unit inside. */
+export interface Finding {
+  /** `discipline/what`, stable, documented in `docs/checks/`. */
+  readonly id: `${string}/${string}`
+  /** Place in the plan document: `column/sites/pitch`. */
+  readonly at: string
+  readonly verdict: Verdict
+  /** The number; null only with `unknown`. */
+  readonly measured: Quantity | null
+  /** Outside → fail: physics, standard, safety. */
+  readonly must: Band
+  /** Outside → watch: good practice. */
+  readonly want: Band
+  /** Where the limit comes from. */
+  readonly source: SourceId
+  /** Only with a band: whether the limits hold over the whole of it or in part. */
+  readonly holds?: 'whole' | 'part' | 'none'
+  /** Fields of the plan that are missing; only with `unknown`. */
+  readonly needs: readonly string[]
+  /** Further numbers and names for the sentence. */
+  readonly slots: Readonly<Record<string, Slot>>
+  /** Safety findings cannot be put aside. */
+  readonly safety: boolean
+  readonly levers: readonly Lever[]
+  readonly remedies: readonly Remedy[]
+}

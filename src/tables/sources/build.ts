@@ -1,0 +1,3 @@
+import { sourcesOf } from '../source.ts'
+
+export const buildSources = sourcesOf({})
