@@ -236,4 +236,16 @@ export const physicsSources = sourcesOf({
     where: 'definition of watt, ampere and price per energy',
     read: null,
   },
+  'BIPM.gravity': {
+    kind: 'standard',
+    cite: '3rd General Conference on Weights and Measures 1901, standard acceleration of free fall',
+    where: '9.80665 m/s2',
+    read: null,
+  },
+  'ICAO.atmosphere': {
+    kind: 'standard',
+    cite: 'ICAO standard atmosphere, ISO 2533',
+    where: 'sea-level pressure and temperature, gas constant of dry air',
+    read: null,
+  },
 })
