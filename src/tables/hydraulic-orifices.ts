@@ -1,0 +1,33 @@
+import { table } from './table.ts'
+
+/** Discharge coefficients of holes: flow = Cd A √(2 g h). */
+export const orificeDischarge = table({
+  title: 'Discharge coefficients of holes',
+  columns: { dischargeLow: 'low end [1]', dischargeUsual: 'usual [1]', dischargeHigh: 'high end [1]' },
+  source: 'CECalc.orifice',
+  rows: {
+    sharpEdge: { dischargeLow: 0.61, dischargeUsual: 0.61, dischargeHigh: 0.62 },
+    shortTube: { dischargeLow: 0.8, dischargeUsual: 0.8, dischargeHigh: 0.8 },
+    projectingTube: { dischargeLow: 0.51, dischargeUsual: 0.51, dischargeHigh: 0.51 },
+    rounded: { dischargeLow: 0.98, dischargeUsual: 0.98, dischargeHigh: 0.98 },
+    drilledPlastic: {
+      dischargeLow: 0.61,
+      dischargeUsual: 0.61,
+      dischargeHigh: 0.8,
+      source: 'common-practice',
+      note: 'wall about as thick as the hole is wide, no burr; the low end is the safe one for the head that is needed',
+    },
+  },
+})
+
+/** What distributors of growing columns are sized by in the trade. */
+export const distributorPractice = table({
+  title: 'Practice for distributor holes',
+  columns: { value: 'value in the unit of the row', unit: 'unit' },
+  source: 'common-practice',
+  rows: {
+    smallestHole: { value: 0.0025, unit: 'm', note: 'smaller holes clog within days' },
+    cloggedShare: { value: 0.3, unit: '1', note: 'share of holes taken as blocked between two cleanings' },
+    tiltAllowance: { value: Math.PI / 180, unit: 'rad', note: 'one degree out of level' },
+  },
+})
