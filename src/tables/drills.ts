@@ -1,0 +1,166 @@
+import { table } from './table.ts'
+
+/** Drills and hole saws that people own or can buy in any shop. */
+export const drills = table({
+  title: 'Drill sizes',
+  columns: {
+    kind: 'twist drill or hole saw',
+    label: 'size as it is marked',
+    system: 'mm or in',
+    diameter_m: 'diameter of the hole',
+  },
+  source: 'common-practice',
+  // biome-ignore format: one row a line
+  rows: {
+    'twist-1mm': { kind: 'twist drill', label: '1 mm', system: 'mm', diameter_m: 0.001 },
+    'twist-1.5mm': { kind: 'twist drill', label: '1.5 mm', system: 'mm', diameter_m: 0.0015 },
+    'twist-2mm': { kind: 'twist drill', label: '2 mm', system: 'mm', diameter_m: 0.002 },
+    'twist-2.5mm': { kind: 'twist drill', label: '2.5 mm', system: 'mm', diameter_m: 0.0025 },
+    'twist-3mm': { kind: 'twist drill', label: '3 mm', system: 'mm', diameter_m: 0.003 },
+    'twist-3.2mm': { kind: 'twist drill', label: '3.2 mm', system: 'mm', diameter_m: 0.0032 },
+    'twist-3.3mm': { kind: 'twist drill', label: '3.3 mm', system: 'mm', diameter_m: 0.0033 },
+    'twist-3.5mm': { kind: 'twist drill', label: '3.5 mm', system: 'mm', diameter_m: 0.0035 },
+    'twist-4mm': { kind: 'twist drill', label: '4 mm', system: 'mm', diameter_m: 0.004 },
+    'twist-4.2mm': { kind: 'twist drill', label: '4.2 mm', system: 'mm', diameter_m: 0.0042 },
+    'twist-4.5mm': { kind: 'twist drill', label: '4.5 mm', system: 'mm', diameter_m: 0.0045 },
+    'twist-4.8mm': { kind: 'twist drill', label: '4.8 mm', system: 'mm', diameter_m: 0.0048 },
+    'twist-5mm': { kind: 'twist drill', label: '5 mm', system: 'mm', diameter_m: 0.005 },
+    'twist-5.5mm': { kind: 'twist drill', label: '5.5 mm', system: 'mm', diameter_m: 0.0055 },
+    'twist-6mm': { kind: 'twist drill', label: '6 mm', system: 'mm', diameter_m: 0.006 },
+    'twist-6.5mm': { kind: 'twist drill', label: '6.5 mm', system: 'mm', diameter_m: 0.0065 },
+    'twist-7mm': { kind: 'twist drill', label: '7 mm', system: 'mm', diameter_m: 0.007 },
+    'twist-7.5mm': { kind: 'twist drill', label: '7.5 mm', system: 'mm', diameter_m: 0.0075 },
+    'twist-8mm': { kind: 'twist drill', label: '8 mm', system: 'mm', diameter_m: 0.008 },
+    'twist-8.5mm': { kind: 'twist drill', label: '8.5 mm', system: 'mm', diameter_m: 0.0085 },
+    'twist-9mm': { kind: 'twist drill', label: '9 mm', system: 'mm', diameter_m: 0.009 },
+    'twist-9.5mm': { kind: 'twist drill', label: '9.5 mm', system: 'mm', diameter_m: 0.0095 },
+    'twist-10mm': { kind: 'twist drill', label: '10 mm', system: 'mm', diameter_m: 0.01 },
+    'twist-10.5mm': { kind: 'twist drill', label: '10.5 mm', system: 'mm', diameter_m: 0.0105 },
+    'twist-11mm': { kind: 'twist drill', label: '11 mm', system: 'mm', diameter_m: 0.011 },
+    'twist-11.5mm': { kind: 'twist drill', label: '11.5 mm', system: 'mm', diameter_m: 0.0115 },
+    'twist-12mm': { kind: 'twist drill', label: '12 mm', system: 'mm', diameter_m: 0.012 },
+    'twist-12.5mm': { kind: 'twist drill', label: '12.5 mm', system: 'mm', diameter_m: 0.0125 },
+    'twist-13mm': { kind: 'twist drill', label: '13 mm', system: 'mm', diameter_m: 0.013 },
+    'twist-1.16in': { kind: 'twist drill', label: '1/16 in', system: 'in', diameter_m: 0.0015875 },
+    'twist-5.64in': { kind: 'twist drill', label: '5/64 in', system: 'in', diameter_m: 0.001984375 },
+    'twist-3.32in': { kind: 'twist drill', label: '3/32 in', system: 'in', diameter_m: 0.00238125 },
+    'twist-7.64in': { kind: 'twist drill', label: '7/64 in', system: 'in', diameter_m: 0.002778125 },
+    'twist-1.8in': { kind: 'twist drill', label: '1/8 in', system: 'in', diameter_m: 0.003175 },
+    'twist-9.64in': { kind: 'twist drill', label: '9/64 in', system: 'in', diameter_m: 0.003571875 },
+    'twist-5.32in': { kind: 'twist drill', label: '5/32 in', system: 'in', diameter_m: 0.00396875 },
+    'twist-11.64in': { kind: 'twist drill', label: '11/64 in', system: 'in', diameter_m: 0.004365625 },
+    'twist-3.16in': { kind: 'twist drill', label: '3/16 in', system: 'in', diameter_m: 0.0047625 },
+    'twist-13.64in': { kind: 'twist drill', label: '13/64 in', system: 'in', diameter_m: 0.005159375 },
+    'twist-7.32in': { kind: 'twist drill', label: '7/32 in', system: 'in', diameter_m: 0.00555625 },
+    'twist-15.64in': { kind: 'twist drill', label: '15/64 in', system: 'in', diameter_m: 0.005953125 },
+    'twist-1.4in': { kind: 'twist drill', label: '1/4 in', system: 'in', diameter_m: 0.00635 },
+    'twist-17.64in': { kind: 'twist drill', label: '17/64 in', system: 'in', diameter_m: 0.006746875 },
+    'twist-9.32in': { kind: 'twist drill', label: '9/32 in', system: 'in', diameter_m: 0.00714375 },
+    'twist-19.64in': { kind: 'twist drill', label: '19/64 in', system: 'in', diameter_m: 0.007540625 },
+    'twist-5.16in': { kind: 'twist drill', label: '5/16 in', system: 'in', diameter_m: 0.0079375 },
+    'twist-21.64in': { kind: 'twist drill', label: '21/64 in', system: 'in', diameter_m: 0.008334375 },
+    'twist-11.32in': { kind: 'twist drill', label: '11/32 in', system: 'in', diameter_m: 0.00873125 },
+    'twist-23.64in': { kind: 'twist drill', label: '23/64 in', system: 'in', diameter_m: 0.009128125 },
+    'twist-3.8in': { kind: 'twist drill', label: '3/8 in', system: 'in', diameter_m: 0.009525 },
+    'twist-25.64in': { kind: 'twist drill', label: '25/64 in', system: 'in', diameter_m: 0.009921875 },
+    'twist-13.32in': { kind: 'twist drill', label: '13/32 in', system: 'in', diameter_m: 0.01031875 },
+    'twist-27.64in': { kind: 'twist drill', label: '27/64 in', system: 'in', diameter_m: 0.010715625 },
+    'twist-7.16in': { kind: 'twist drill', label: '7/16 in', system: 'in', diameter_m: 0.0111125 },
+    'twist-29.64in': { kind: 'twist drill', label: '29/64 in', system: 'in', diameter_m: 0.011509375 },
+    'twist-15.32in': { kind: 'twist drill', label: '15/32 in', system: 'in', diameter_m: 0.01190625 },
+    'twist-31.64in': { kind: 'twist drill', label: '31/64 in', system: 'in', diameter_m: 0.012303125 },
+    'twist-1.2in': { kind: 'twist drill', label: '1/2 in', system: 'in', diameter_m: 0.0127 },
+    'saw-16mm': { kind: 'hole saw', label: '16 mm', system: 'mm', diameter_m: 0.016 },
+    'saw-19mm': { kind: 'hole saw', label: '19 mm', system: 'mm', diameter_m: 0.019 },
+    'saw-20mm': { kind: 'hole saw', label: '20 mm', system: 'mm', diameter_m: 0.02 },
+    'saw-22mm': { kind: 'hole saw', label: '22 mm', system: 'mm', diameter_m: 0.022 },
+    'saw-25mm': { kind: 'hole saw', label: '25 mm', system: 'mm', diameter_m: 0.025 },
+    'saw-29mm': { kind: 'hole saw', label: '29 mm', system: 'mm', diameter_m: 0.029 },
+    'saw-32mm': { kind: 'hole saw', label: '32 mm', system: 'mm', diameter_m: 0.032 },
+    'saw-35mm': { kind: 'hole saw', label: '35 mm', system: 'mm', diameter_m: 0.035 },
+    'saw-38mm': { kind: 'hole saw', label: '38 mm', system: 'mm', diameter_m: 0.038 },
+    'saw-40mm': { kind: 'hole saw', label: '40 mm', system: 'mm', diameter_m: 0.04 },
+    'saw-44mm': { kind: 'hole saw', label: '44 mm', system: 'mm', diameter_m: 0.044 },
+    'saw-48mm': { kind: 'hole saw', label: '48 mm', system: 'mm', diameter_m: 0.048 },
+    'saw-51mm': { kind: 'hole saw', label: '51 mm', system: 'mm', diameter_m: 0.051 },
+    'saw-54mm': { kind: 'hole saw', label: '54 mm', system: 'mm', diameter_m: 0.054 },
+    'saw-57mm': { kind: 'hole saw', label: '57 mm', system: 'mm', diameter_m: 0.057 },
+    'saw-60mm': { kind: 'hole saw', label: '60 mm', system: 'mm', diameter_m: 0.06 },
+    'saw-64mm': { kind: 'hole saw', label: '64 mm', system: 'mm', diameter_m: 0.064 },
+    'saw-65mm': { kind: 'hole saw', label: '65 mm', system: 'mm', diameter_m: 0.065 },
+    'saw-68mm': { kind: 'hole saw', label: '68 mm', system: 'mm', diameter_m: 0.068 },
+    'saw-70mm': { kind: 'hole saw', label: '70 mm', system: 'mm', diameter_m: 0.07 },
+    'saw-73mm': { kind: 'hole saw', label: '73 mm', system: 'mm', diameter_m: 0.073 },
+    'saw-76mm': { kind: 'hole saw', label: '76 mm', system: 'mm', diameter_m: 0.076 },
+    'saw-79mm': { kind: 'hole saw', label: '79 mm', system: 'mm', diameter_m: 0.079 },
+    'saw-83mm': { kind: 'hole saw', label: '83 mm', system: 'mm', diameter_m: 0.083 },
+    'saw-86mm': { kind: 'hole saw', label: '86 mm', system: 'mm', diameter_m: 0.086 },
+    'saw-89mm': { kind: 'hole saw', label: '89 mm', system: 'mm', diameter_m: 0.089 },
+    'saw-92mm': { kind: 'hole saw', label: '92 mm', system: 'mm', diameter_m: 0.092 },
+    'saw-95mm': { kind: 'hole saw', label: '95 mm', system: 'mm', diameter_m: 0.095 },
+    'saw-102mm': { kind: 'hole saw', label: '102 mm', system: 'mm', diameter_m: 0.102 },
+    'saw-105mm': { kind: 'hole saw', label: '105 mm', system: 'mm', diameter_m: 0.105 },
+    'saw-108mm': { kind: 'hole saw', label: '108 mm', system: 'mm', diameter_m: 0.108 },
+    'saw-114mm': { kind: 'hole saw', label: '114 mm', system: 'mm', diameter_m: 0.114 },
+    'saw-121mm': { kind: 'hole saw', label: '121 mm', system: 'mm', diameter_m: 0.121 },
+    'saw-127mm': { kind: 'hole saw', label: '127 mm', system: 'mm', diameter_m: 0.127 },
+    'saw-5.8in': { kind: 'hole saw', label: '5/8 in', system: 'in', diameter_m: 0.015875 },
+    'saw-3.4in': { kind: 'hole saw', label: '3/4 in', system: 'in', diameter_m: 0.01905 },
+    'saw-7.8in': { kind: 'hole saw', label: '7/8 in', system: 'in', diameter_m: 0.022225 },
+    'saw-1in': { kind: 'hole saw', label: '1 in', system: 'in', diameter_m: 0.0254 },
+    'saw-1-1.8in': { kind: 'hole saw', label: '1-1/8 in', system: 'in', diameter_m: 0.028575 },
+    'saw-1-1.4in': { kind: 'hole saw', label: '1-1/4 in', system: 'in', diameter_m: 0.03175 },
+    'saw-1-3.8in': { kind: 'hole saw', label: '1-3/8 in', system: 'in', diameter_m: 0.034925 },
+    'saw-1-1.2in': { kind: 'hole saw', label: '1-1/2 in', system: 'in', diameter_m: 0.0381 },
+    'saw-1-5.8in': { kind: 'hole saw', label: '1-5/8 in', system: 'in', diameter_m: 0.041275 },
+    'saw-1-3.4in': { kind: 'hole saw', label: '1-3/4 in', system: 'in', diameter_m: 0.04445 },
+    'saw-1-7.8in': { kind: 'hole saw', label: '1-7/8 in', system: 'in', diameter_m: 0.047625 },
+    'saw-2in': { kind: 'hole saw', label: '2 in', system: 'in', diameter_m: 0.0508 },
+    'saw-2-1.8in': { kind: 'hole saw', label: '2-1/8 in', system: 'in', diameter_m: 0.053975 },
+    'saw-2-1.4in': { kind: 'hole saw', label: '2-1/4 in', system: 'in', diameter_m: 0.05715 },
+    'saw-2-3.8in': { kind: 'hole saw', label: '2-3/8 in', system: 'in', diameter_m: 0.060325 },
+    'saw-2-1.2in': { kind: 'hole saw', label: '2-1/2 in', system: 'in', diameter_m: 0.0635 },
+    'saw-2-9.16in': { kind: 'hole saw', label: '2-9/16 in', system: 'in', diameter_m: 0.0650875 },
+    'saw-2-5.8in': { kind: 'hole saw', label: '2-5/8 in', system: 'in', diameter_m: 0.066675 },
+    'saw-2-3.4in': { kind: 'hole saw', label: '2-3/4 in', system: 'in', diameter_m: 0.06985 },
+    'saw-2-7.8in': { kind: 'hole saw', label: '2-7/8 in', system: 'in', diameter_m: 0.073025 },
+    'saw-3in': { kind: 'hole saw', label: '3 in', system: 'in', diameter_m: 0.0762 },
+    'saw-3-1.8in': { kind: 'hole saw', label: '3-1/8 in', system: 'in', diameter_m: 0.079375 },
+    'saw-3-1.4in': { kind: 'hole saw', label: '3-1/4 in', system: 'in', diameter_m: 0.08255 },
+    'saw-3-3.8in': { kind: 'hole saw', label: '3-3/8 in', system: 'in', diameter_m: 0.085725 },
+    'saw-3-1.2in': { kind: 'hole saw', label: '3-1/2 in', system: 'in', diameter_m: 0.0889 },
+    'saw-3-5.8in': { kind: 'hole saw', label: '3-5/8 in', system: 'in', diameter_m: 0.092075 },
+    'saw-3-3.4in': { kind: 'hole saw', label: '3-3/4 in', system: 'in', diameter_m: 0.09525 },
+    'saw-4in': { kind: 'hole saw', label: '4 in', system: 'in', diameter_m: 0.1016 },
+    'saw-4-1.8in': { kind: 'hole saw', label: '4-1/8 in', system: 'in', diameter_m: 0.104775 },
+    'saw-4-1.4in': { kind: 'hole saw', label: '4-1/4 in', system: 'in', diameter_m: 0.10795 },
+    'saw-4-1.2in': { kind: 'hole saw', label: '4-1/2 in', system: 'in', diameter_m: 0.1143 },
+    'saw-4-3.4in': { kind: 'hole saw', label: '4-3/4 in', system: 'in', diameter_m: 0.12065 },
+    'saw-5in': { kind: 'hole saw', label: '5 in', system: 'in', diameter_m: 0.127 },
+  },
+})
+
+export type DrillId = keyof typeof drills.rows
+
+/** The drill of a kind nearest to a diameter, and the largest that does not pass it. */
+export function drillsNear(given: {
+  readonly diameter_m: number
+  readonly system: 'mm' | 'in'
+  readonly kind: 'twist drill' | 'hole saw'
+}): {
+  readonly nearest: DrillId
+  readonly under: DrillId | null
+} {
+  const { diameter_m, system, kind } = given
+  if (!(diameter_m > 0)) throw new RangeError(`drillsNear: diameter_m must be positive, got ${diameter_m}`)
+  const own = (Object.keys(drills.rows) as DrillId[])
+    .map((id) => ({ id, ...drills.rows[id] }))
+    .filter((row) => row.system === system && row.kind === kind)
+    .sort((a, b) => a.diameter_m - b.diameter_m)
+  const nearest = own.reduce((best, row) =>
+    Math.abs(row.diameter_m - diameter_m) < Math.abs(best.diameter_m - diameter_m) ? row : best,
+  )
+  // A nanometre lets 3.2 mm be its own drill whatever arithmetic it came from.
+  const under = own.filter((row) => row.diameter_m <= diameter_m + 1e-9).at(-1)
+  return { nearest: nearest.id, under: under?.id ?? null }
+}
