@@ -1,0 +1,32 @@
+import { table } from './table.ts'
+
+/** How much of an ion a source water or a running tank may hold before it hurts. */
+export const waterLimits = table({
+  title: 'Limits of ballast ions',
+  columns: { caution_g_m3: 'watch above', limit_g_m3: 'act above' },
+  source: 'OSU.HLA6722',
+  rows: {
+    Na: { caution_g_m3: 50, limit_g_m3: 50 },
+    Ca: { caution_g_m3: 150, limit_g_m3: 150 },
+    Cl: { caution_g_m3: 70, limit_g_m3: 140, note: 'caution after Mattson & Peters' },
+    SO4: { caution_g_m3: 100, limit_g_m3: 100 },
+  },
+})
+
+/** What a closed crop of Batavia lettuce took from each litre that it drank, under strong light. */
+export const uptake = table({
+  title: 'Uptake concentrations',
+  columns: { lettuce_mol_m3: 'amount per volume of water taken up' },
+  source: 'Batavia2024',
+  rows: {
+    N: { lettuce_mol_m3: 13.4 },
+    P: { lettuce_mol_m3: 1.72 },
+    K: { lettuce_mol_m3: 10.2 },
+    Ca: { lettuce_mol_m3: 3.13 },
+    Mg: { lettuce_mol_m3: 0.86 },
+    Fe: { lettuce_mol_m3: 27.8 / 1000 },
+    Mn: { lettuce_mol_m3: 5.63 / 1000 },
+    Zn: { lettuce_mol_m3: 5.45 / 1000 },
+    Cu: { lettuce_mol_m3: 0.72 / 1000 },
+  },
+})
