@@ -458,4 +458,10 @@ export const physicsSources = sourcesOf({
     where: 'W = rho Q / Gamma_min with Gamma_min after Hartley and Murgatroyd',
     read: null,
   },
+  'MoscowPapyrus.14': {
+    kind: 'paper',
+    cite: 'Moscow Mathematical Papyrus, about 1850 BC, problem 14',
+    where: 'truncated pyramid with sides 4 and 2 and height 6 holds 56',
+    read: null,
+  },
 })
