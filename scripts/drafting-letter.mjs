@@ -15,7 +15,7 @@ const PEN = 96 // width of the pen of Routed Gothic, of 1024
 function stroke(points, pen = PEN) {
   const r = pen / 2
   const dir = (a, b) => Math.atan2(b[1] - a[1], b[0] - a[0])
-  const heading = points.map((p, i) => {
+  const heading = points.map((_, i) => {
     const a = dir(points[Math.max(0, i - 1)], points[Math.max(1, i)])
     const b = dir(points[Math.min(points.length - 2, i)], points[Math.min(points.length - 1, i + 1)])
     return Math.atan2(Math.sin(a) + Math.sin(b), Math.cos(a) + Math.cos(b))
@@ -279,7 +279,8 @@ function glyphBytes({ rings: all }) {
     u16,
   )
   for (const p of points) bytes.push(p[2] ? 1 : 0)
-  for (const axis of [0, 1]) points.forEach((p, i) => bytes.push(...u16(p[axis] - (i ? points[i - 1][axis] : 0))))
+  for (const axis of [0, 1])
+    for (const [i, p] of points.entries()) bytes.push(...u16(p[axis] - (i ? points[i - 1][axis] : 0)))
   while (bytes.length % 4) bytes.push(0)
   return { bytes, points: points.length, contours: all.length, left: Math.min(...xs) }
 }

@@ -1,5 +1,5 @@
-import { inUnit, readQuantity } from '../kernel/quantity-text.ts'
 import { edgeUnits } from '../kernel/edge-units.ts'
+import { inUnit, readQuantity } from '../kernel/quantity-text.ts'
 import type { Unit } from '../kernel/units.ts'
 import { valueAt, withValue } from '../plan/patch.ts'
 import type { PlanDocument } from '../plan/plan.ts'
@@ -111,7 +111,9 @@ function remedy(s: Search, lever: Lever): Remedy | null {
   const found = 'along' in lever ? searchAlong(s, lever) : searchAmong(s, lever)
   if (!found || !found.finding.measured || worsened(s.before, found.after)) return null
   const now = new Map(found.after.map((f) => [key(f), f]))
-  const also = s.before.filter((f) => f !== s.target && f.verdict !== 'pass' && f.verdict !== 'unknown' && cures(f, now.get(key(f))))
+  const also = s.before.filter(
+    (f) => f !== s.target && f.verdict !== 'pass' && f.verdict !== 'unknown' && cures(f, now.get(key(f))),
+  )
   return {
     set: lever.set,
     from: plain(valueAt(s.document, lever.set)),

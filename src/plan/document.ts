@@ -27,7 +27,8 @@ export function parsePlan(json: unknown): ReadPlan {
   if (size.values > DOCUMENT_LIMITS.values) return refused('too-large', size.values, [String(DOCUMENT_LIMITS.values)])
   const given = json as PlanDocument
   const version = Object.hasOwn(given, 'rootfall') ? given['rootfall'] : undefined
-  if (version === undefined) return { ...read(given), issues: [...read(given).issues, versionIssue('version-missing', version)] }
+  if (version === undefined)
+    return { ...read(given), issues: [...read(given).issues, versionIssue('version-missing', version)] }
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
     return { ...refused('version-unknown', version, [String(PLAN_VERSION)]), document: given }
   if (version > PLAN_VERSION) return { ...refused('version-newer', version, [String(PLAN_VERSION)]), document: given }
@@ -49,7 +50,8 @@ function read(document: PlanDocument): ReadPlan {
 
 /** Reads the text of a plan file. */
 export function readPlanText(text: string): ReadPlan {
-  if (text.length > DOCUMENT_LIMITS.characters) return refused('too-large', text.length, [String(DOCUMENT_LIMITS.characters)])
+  if (text.length > DOCUMENT_LIMITS.characters)
+    return refused('too-large', text.length, [String(DOCUMENT_LIMITS.characters)])
   let json: unknown
   try {
     json = JSON.parse(text.replace(/^\uFEFF/, ''))

@@ -54,7 +54,9 @@ export interface NamedField<T = unknown> extends About {
   readonly find: (text: string) => { readonly found: T } | { readonly nearest: readonly string[] }
   readonly section: SectionField
   /** The stated measures → the thing, or the keys of the measures that are still missing. */
-  readonly build: (values: Readonly<Record<string, unknown>>) => { readonly found: T } | { readonly missing: readonly string[] }
+  readonly build: (
+    values: Readonly<Record<string, unknown>>,
+  ) => { readonly found: T } | { readonly missing: readonly string[] }
 }
 
 export interface ListField<F extends Field = Field> extends About {
@@ -94,24 +96,35 @@ export interface Fields {
 /** In memory a quantity's key carries its unit: `bore` → `bore_m`. Dimensionless ones keep their name. */
 type Key<K extends string, F> = F extends QuantityField<infer U> ? (U extends '1' | 'count' ? K : `${K}_${U}`) : K
 
-export type ValueOf<F> =
-  F extends QuantityField ? number
-  : F extends CountField | NumberField ? number
-  : F extends TextField ? string
-  : F extends FlagField ? boolean
-  : F extends ChoiceField<infer C> ? C
-  : F extends NamedField<infer T> ? T
-  : F extends ListField<infer E> ? readonly ValueOf<E>[]
-  : F extends MapField<infer E> ? Readonly<Record<string, ValueOf<E>>>
-  : F extends SectionField<infer S> ? ValuesOf<S>
-  : never
+export type ValueOf<F> = F extends QuantityField
+  ? number
+  : F extends CountField | NumberField
+    ? number
+    : F extends TextField
+      ? string
+      : F extends FlagField
+        ? boolean
+        : F extends ChoiceField<infer C>
+          ? C
+          : F extends NamedField<infer T>
+            ? T
+            : F extends ListField<infer E>
+              ? readonly ValueOf<E>[]
+              : F extends MapField<infer E>
+                ? Readonly<Record<string, ValueOf<E>>>
+                : F extends SectionField<infer S>
+                  ? ValuesOf<S>
+                  : never
 
 /** What a section of the plan holds in memory; every entry may be absent. */
 export type ValuesOf<S extends Fields> = {
   readonly [K in keyof S & string as Key<K, S[K]>]?: ValueOf<S[K]>
 }
 
-export const quantity = <U extends Unit>(unit: U, given: Omit<QuantityField<U>, 'kind' | 'unit'>): QuantityField<U> => ({
+export const quantity = <U extends Unit>(
+  unit: U,
+  given: Omit<QuantityField<U>, 'kind' | 'unit'>,
+): QuantityField<U> => ({
   kind: 'quantity',
   unit,
   ...given,
@@ -120,11 +133,29 @@ export const count = (given: Omit<CountField, 'kind'>): CountField => ({ kind: '
 export const number = (given: Omit<NumberField, 'kind'>): NumberField => ({ kind: 'number', ...given })
 export const text = (about: string, longest = 200): TextField => ({ kind: 'text', about, longest })
 export const flag = (about: string): FlagField => ({ kind: 'flag', about })
-export const choice = <const C extends string>(of: readonly C[], about: string): ChoiceField<C> => ({ kind: 'choice', of, about })
+export const choice = <const C extends string>(of: readonly C[], about: string): ChoiceField<C> => ({
+  kind: 'choice',
+  of,
+  about,
+})
 export const named = <T>(given: Omit<NamedField<T>, 'kind'>): NamedField<T> => ({ kind: 'named', ...given })
-export const list = <F extends Field>(of: F, longest: number, about: string): ListField<F> => ({ kind: 'list', of, longest, about })
-export const map = <F extends Field>(of: F, longest: number, about: string): MapField<F> => ({ kind: 'map', of, longest, about })
-export const section = <const S extends Fields>(about: string, fields: S): SectionField<S> => ({ kind: 'section', about, fields })
+export const list = <F extends Field>(of: F, longest: number, about: string): ListField<F> => ({
+  kind: 'list',
+  of,
+  longest,
+  about,
+})
+export const map = <F extends Field>(of: F, longest: number, about: string): MapField<F> => ({
+  kind: 'map',
+  of,
+  longest,
+  about,
+})
+export const section = <const S extends Fields>(about: string, fields: S): SectionField<S> => ({
+  kind: 'section',
+  about,
+  fields,
+})
 
 /** Name of a field in memory. */
 export const memoryKey = (key: string, field: Field): string =>

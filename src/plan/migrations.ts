@@ -14,7 +14,12 @@ export interface Migration {
 export const migrations: readonly Migration[] = []
 
 /** Brings a document of an older version to `to`; throws RangeError on a gap, which is our bug. */
-export function migrate(document: PlanDocument, from: number, to: number, steps: readonly Migration[] = migrations): PlanDocument {
+export function migrate(
+  document: PlanDocument,
+  from: number,
+  to: number,
+  steps: readonly Migration[] = migrations,
+): PlanDocument {
   let current = document
   for (let version = from; version < to; version++) {
     const next = steps.find((m) => m.from === version)

@@ -1,6 +1,6 @@
+import { edgeUnits } from '../kernel/edge-units.ts'
 import { nearestWords } from '../kernel/nearest.ts'
 import { inUnit, readQuantity } from '../kernel/quantity-text.ts'
-import { edgeUnits } from '../kernel/edge-units.ts'
 import { type Field, memoryKey, type QuantityField, type SectionField } from './field.ts'
 import type { Issue, IssueProblem } from './issue.ts'
 
@@ -44,7 +44,13 @@ interface Reader {
 
 const path = (at: string, key: string | number): string => (at === '' ? String(key) : `${at}/${key}`)
 
-function refuse(r: Reader, at: string, problem: IssueProblem, received: unknown, expected: readonly string[] = []): undefined {
+function refuse(
+  r: Reader,
+  at: string,
+  problem: IssueProblem,
+  received: unknown,
+  expected: readonly string[] = [],
+): undefined {
   r.issues.push({ at, problem, received: shown(received), expected })
   return undefined
 }
@@ -61,10 +67,9 @@ function readQuantityField(r: Reader, field: QuantityField, value: unknown, at: 
   if (typeof value !== 'string') return refuse(r, at, 'wrong-kind', value, [field.example])
   const read = readQuantity(value, field.unit)
   if (!read.ok) {
-    if (read.problem === 'too-long') return refuse(r, at, 'too-long', value, [field.example])
-    if (read.problem === 'empty' || read.problem === 'not-a-number') return refuse(r, at, 'not-a-number', value, [field.example])
-    const expected = 'choices' in read ? read.choices : [field.example, ...read.accepted.slice(0, 5)]
-    return refuse(r, at, read.problem, value, expected)
+    if ('choices' in read) return refuse(r, at, read.problem, value, read.choices)
+    if ('accepted' in read) return refuse(r, at, read.problem, value, [field.example, ...read.accepted.slice(0, 5)])
+    return refuse(r, at, read.problem === 'empty' ? 'not-a-number' : read.problem, value, [field.example])
   }
   if (read.value < field.min || read.value > field.max)
     return refuse(r, at, 'out-of-bounds', value, [
@@ -74,15 +79,26 @@ function readQuantityField(r: Reader, field: QuantityField, value: unknown, at: 
   return read.value
 }
 
-function readNumber(r: Reader, field: Field & { kind: 'count' | 'number' }, value: unknown, at: string): number | undefined {
-  if (typeof value !== 'number' || !Number.isFinite(value)) return refuse(r, at, 'wrong-kind', value, [String(field.min)])
+function readNumber(
+  r: Reader,
+  field: Field & { kind: 'count' | 'number' },
+  value: unknown,
+  at: string,
+): number | undefined {
+  if (typeof value !== 'number' || !Number.isFinite(value))
+    return refuse(r, at, 'wrong-kind', value, [String(field.min)])
   if (field.kind === 'count' && !Number.isInteger(value)) return refuse(r, at, 'not-whole', value)
   if (value < field.min || value > field.max)
     return refuse(r, at, 'out-of-bounds', value, [String(field.min), String(field.max)])
   return value
 }
 
-function readList(r: Reader, field: Field & { kind: 'list' }, value: unknown, at: string): readonly unknown[] | undefined {
+function readList(
+  r: Reader,
+  field: Field & { kind: 'list' },
+  value: unknown,
+  at: string,
+): readonly unknown[] | undefined {
   if (!Array.isArray(value)) return refuse(r, at, 'wrong-kind', value, ['[ … ]'])
   if (value.length > field.longest) return refuse(r, at, 'too-many', value.length, [String(field.longest)])
   return value.map((v, i) => readField(r, field.of, v, path(at, i))).filter((v) => v !== undefined)

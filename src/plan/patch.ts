@@ -24,7 +24,8 @@ export function withValue(document: PlanDocument, path: string, value: unknown):
   if (typeof inner !== 'object' || inner === null) throw new RangeError(`withValue: ${path} runs through a value`)
   if (Array.isArray(inner)) {
     const at = Number(rest[0])
-    if (!Number.isInteger(at) || at < 0 || at > inner.length) throw new RangeError(`withValue: ${path} is not in the list`)
+    if (!Number.isInteger(at) || at < 0 || at > inner.length)
+      throw new RangeError(`withValue: ${path} is not in the list`)
     const copy = [...inner]
     copy[at] = rest.length === 1 ? value : withValue((inner[at] ?? {}) as PlanDocument, rest.slice(1).join('/'), value)
     return { ...document, [key]: copy }

@@ -21,9 +21,17 @@ export interface Pipe {
 
 const measures = section('A pipe by measure.', {
   outside: quantity('m', { min: 0.01, max: 0.5, example: '50 mm', about: 'Outside diameter.' }),
-  circumference: quantity('m', { min: 0.03, max: 1.6, example: '346 mm', about: 'Tape round the outside; outranks `outside`.' }),
+  circumference: quantity('m', {
+    min: 0.03,
+    max: 1.6,
+    example: '346 mm',
+    about: 'Tape round the outside; outranks `outside`.',
+  }),
   wall: quantity('m', { min: 0.0004, max: 0.04, example: '1.8 mm', about: 'Wall.' }),
-  plastic: choice(['PVC-U', 'PVC-U foam core', 'ABS', 'PP', 'PE-HD'], 'What the marking on the pipe says it is made of.'),
+  plastic: choice(
+    ['PVC-U', 'PVC-U foam core', 'ABS', 'PP', 'PE-HD'],
+    'What the marking on the pipe says it is made of.',
+  ),
   foamCore: flag('Whether the wall is foamed inside.'),
   name: text('Name to print.', 60),
 })
@@ -51,7 +59,12 @@ function pipeOfMeasures(values: ValuesOf<typeof measures.fields>): { found: Pipe
   const outside_m = values.circumference_m === undefined ? values.outside_m : values.circumference_m / Math.PI
   const wall_m = values.wall_m
   if (outside_m === undefined || wall_m === undefined || 2 * wall_m >= outside_m)
-    return { missing: [...(outside_m === undefined ? ['circumference'] : []), ...(wall_m === undefined || outside_m !== undefined ? ['wall'] : [])] }
+    return {
+      missing: [
+        ...(outside_m === undefined ? ['circumference'] : []),
+        ...(wall_m === undefined || outside_m !== undefined ? ['wall'] : []),
+      ],
+    }
   return {
     found: {
       label: values.name ?? `${mm(outside_m)} × ${mm(wall_m)}`,
@@ -69,7 +82,10 @@ function pipeOfMeasures(values: ValuesOf<typeof measures.fields>): { found: Pipe
 }
 
 /** A pipe as built: what the tape says in place of what the table says. */
-export function asBuilt(pipe: Pipe, tape: { readonly circumference_m?: number | undefined; readonly wall_m?: number | undefined }): Pipe {
+export function asBuilt(
+  pipe: Pipe,
+  tape: { readonly circumference_m?: number | undefined; readonly wall_m?: number | undefined },
+): Pipe {
   if (tape.circumference_m === undefined && tape.wall_m === undefined) return pipe
   const outside_m = tape.circumference_m === undefined ? pipe.outside_m : tape.circumference_m / Math.PI
   const bore_m = tape.wall_m === undefined ? outside_m - (pipe.outside_m - pipe.bore_m) : outside_m - 2 * tape.wall_m
@@ -77,7 +93,8 @@ export function asBuilt(pipe: Pipe, tape: { readonly circumference_m?: number | 
 }
 
 /** Names of the pipes nearest to an outside diameter, for messages. */
-export const pipesLike = (outside_m: number): string[] => pipesNear({ outside_m }).nearest.map((n) => pipeOfRow(n.id).label)
+export const pipesLike = (outside_m: number): string[] =>
+  pipesNear({ outside_m }).nearest.map((n) => pipeOfRow(n.id).label)
 
 export const pipeField = named<Pipe>({
   about: 'A pipe: its row by name as printed on it, or its measures.',

@@ -7,7 +7,9 @@ type Schema = Readonly<Record<string, unknown>>
 const closed = (field: SectionField): Schema => ({
   type: 'object',
   additionalProperties: false,
-  properties: Object.fromEntries(Object.entries(field.fields).map(([key, f]) => [key, { description: f.about, ...schemaOf(f) }])),
+  properties: Object.fromEntries(
+    Object.entries(field.fields).map(([key, f]) => [key, { description: f.about, ...schemaOf(f) }]),
+  ),
 })
 
 function schemaOf(field: Field): Schema {

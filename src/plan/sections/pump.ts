@@ -15,13 +15,23 @@ export const pump = section('The pump: what its box says, and what a bucket says
   worn: quantity('1', { min: 0, max: 0.6, example: '10 %', about: 'Head and flow lost to wear.' }),
   power: quantity('W', { min: 0.5, max: 3000, example: '35 W', about: 'Power drawn.' }),
   supply: choice(['mains', '12 V', '24 V'], 'What feeds it.'),
-  minimumDepth: quantity('m', { min: 0, max: 1, example: '40 mm', about: 'Least water over the tank’s floor in which it still draws.' }),
+  minimumDepth: quantity('m', {
+    min: 0,
+    max: 1,
+    example: '40 mm',
+    about: 'Least water over the tank’s floor in which it still draws.',
+  }),
   tests: list(
     section('A bucket test.', {
       on: text('Date, as written in the log.', 40),
       volume: quantity('m3', { min: 1e-5, max: 1, example: '5 L', about: 'Bucket, filled to a mark.' }),
       time: quantity('s', { min: 0.2, max: 7200, example: '62 s', about: 'Time to fill it.' }),
-      outletHeight: quantity('m', { min: 0, max: 30, example: '1.78 m', about: 'Height of the hose’s end above the water in the tank.' }),
+      outletHeight: quantity('m', {
+        min: 0,
+        max: 30,
+        example: '1.78 m',
+        about: 'Height of the hose’s end above the water in the tank.',
+      }),
     }),
     200,
     'Bucket tests, oldest first.',
@@ -34,5 +44,10 @@ export const pump = section('The pump: what its box says, and what a bucket says
     current: quantity('A', { min: 0.01, max: 100, example: '3 A', about: 'Current of the stand-by pump.' }),
     inverter: quantity('1', { min: 0, max: 0.9, example: '15 %', about: 'Share lost in an inverter; 0 without one.' }),
   }),
-  losses: number({ min: 0, max: 200, about: 'Sum of loss coefficients between pump and outlet on the hose’s bore, exit included, where no fittings are listed.' }),
+  losses: number({
+    min: 0,
+    max: 200,
+    about:
+      'Sum of loss coefficients between pump and outlet on the hose’s bore, exit included, where no fittings are listed.',
+  }),
 })

@@ -3,16 +3,51 @@ import { choice, flag, list, quantity, section, text } from '../field.ts'
 
 export const reservoir = section('The tank at the foot: pump in it, column over or beside it.', {
   container: containerField,
-  lidHeight: quantity('m', { min: 0, max: 2, example: '270 mm', about: 'Top of the lid above the floor on which the column stands.' }),
-  lidThickness: quantity('m', { min: 0.0005, max: 0.1, example: '6 mm', about: 'Thickness of the lid where the column passes.' }),
-  outsideLength: quantity('m', { min: 0.05, max: 5, example: '560 mm', about: 'Outside of the tank, long side or diameter, at its foot.' }),
-  outsideWidth: quantity('m', { min: 0.05, max: 5, example: '390 mm', about: 'Outside of the tank, narrow side or diameter, at its foot.' }),
+  lidHeight: quantity('m', {
+    min: 0,
+    max: 2,
+    example: '270 mm',
+    about: 'Top of the lid above the floor on which the column stands.',
+  }),
+  lidThickness: quantity('m', {
+    min: 0.0005,
+    max: 0.1,
+    example: '6 mm',
+    about: 'Thickness of the lid where the column passes.',
+  }),
+  outsideLength: quantity('m', {
+    min: 0.05,
+    max: 5,
+    example: '560 mm',
+    about: 'Outside of the tank, long side or diameter, at its foot.',
+  }),
+  outsideWidth: quantity('m', {
+    min: 0.05,
+    max: 5,
+    example: '390 mm',
+    about: 'Outside of the tank, narrow side or diameter, at its foot.',
+  }),
   mass: quantity('kg', { min: 0.05, max: 500, example: '2.4 kg', about: 'Empty tank with lid.' }),
-  fillLine: quantity('m', { min: 0, max: 3, example: '218 mm', about: 'Highest level while the pump runs, above the tank’s inside floor.' }),
-  lowLine: quantity('m', { min: 0, max: 3, example: '73 mm', about: 'Level at which it is topped up, above the tank’s inside floor.' }),
+  fillLine: quantity('m', {
+    min: 0,
+    max: 3,
+    example: '218 mm',
+    about: 'Highest level while the pump runs, above the tank’s inside floor.',
+  }),
+  lowLine: quantity('m', {
+    min: 0,
+    max: 3,
+    example: '73 mm',
+    about: 'Level at which it is topped up, above the tank’s inside floor.',
+  }),
   fillVolume: quantity('m3', { min: 0, max: 5, example: '36 L', about: 'The fill line as a volume.' }),
   lowVolume: quantity('m3', { min: 0, max: 5, example: '12 L', about: 'The low line as a volume.' }),
-  freeboard: quantity('m', { min: 0, max: 1, example: '30 mm', about: 'Rim kept above the highest water after the pump stops.' }),
+  freeboard: quantity('m', {
+    min: 0,
+    max: 1,
+    example: '30 mm',
+    about: 'Rim kept above the highest water after the pump stops.',
+  }),
   marks: list(
     section('A level at which the volume was measured.', {
       level: quantity('m', { min: 0, max: 3, example: '100 mm', about: 'Level above the inside floor.' }),

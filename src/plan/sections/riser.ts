@@ -18,19 +18,34 @@ export const riser = section('What lifts the water: hose, header, a drop to each
   length,
   losses,
   fittings: list(fitting, 40, 'Fittings in the riser; they outrank `losses`.'),
-  outletHeight: quantity('m', { min: 0, max: 30, example: '1.85 m', about: 'Height of the outlet above the floor on which the tank stands.' }),
+  outletHeight: quantity('m', {
+    min: 0,
+    max: 30,
+    example: '1.85 m',
+    about: 'Height of the outlet above the floor on which the tank stands.',
+  }),
   inside: choice(['inside the column', 'outside the column'], 'Where the hose runs up.'),
   header: section('A pipe that passes all columns, fed at one end.', {
     bore,
     length,
     losses,
-    spacing: quantity('m', { min: 0, max: 50, example: '1.2 m', about: 'Distance from column to column along the header.' }),
+    spacing: quantity('m', {
+      min: 0,
+      max: 50,
+      example: '1.2 m',
+      about: 'Distance from column to column along the header.',
+    }),
   }),
   drops: section('The hose from header to each column’s top.', { bore, length, losses }),
   columns: list(
     section('A column that differs from the others.', {
       column: count({ min: 1, max: 200, about: 'Which column, 1 is the first that the header meets.' }),
-      outletHeight: quantity('m', { min: 0, max: 30, example: '1.85 m', about: 'Height of its outlet above the floor of the tank.' }),
+      outletHeight: quantity('m', {
+        min: 0,
+        max: 30,
+        example: '1.85 m',
+        about: 'Height of its outlet above the floor of the tank.',
+      }),
       dropBore: bore,
       dropLength: length,
       dropLosses: losses,
@@ -40,5 +55,10 @@ export const riser = section('What lifts the water: hose, header, a drop to each
     'Columns that differ from `drops`.',
   ),
   airBreak: choice(['yes', 'no'], 'Whether air can enter above the highest water, so that nothing siphons back.'),
-  neededFlow: quantity('m3_s', { min: 1e-6, max: 0.01, example: '3 L/min', about: 'Flow wanted at the top of each column.' }),
+  neededFlow: quantity('m3_s', {
+    min: 1e-6,
+    max: 0.01,
+    example: '3 L/min',
+    about: 'Flow wanted at the top of each column.',
+  }),
 })

@@ -1,14 +1,33 @@
 import { choice, list, map, number, quantity, section, text } from '../field.ts'
 
-const concentration = quantity('g_m3', { min: 0, max: 50_000, example: '82 mg/L', about: 'Mass of the ion, or of what `as` says.' })
+const concentration = quantity('g_m3', {
+  min: 0,
+  max: 50_000,
+  example: '82 mg/L',
+  about: 'Mass of the ion, or of what `as` says.',
+})
 
 export const analysis = section('What a report says of one water.', {
   conductivity: quantity('S_m', { min: 0, max: 6, example: '0.53 mS/cm', about: 'Electrical conductivity at 25 °C.' }),
   pH: number({ min: 0, max: 14, about: 'pH as reported.' }),
-  alkalinity: quantity('mol_m3', { min: 0, max: 100, example: '4.2 mmol/L', about: 'Alkalinity, in charge (meq/L is mmol/L of charge).' }),
-  alkalinityAsCaCO3: quantity('g_m3', { min: 0, max: 5000, example: '210 mg/L', about: 'Alkalinity reported as CaCO3.' }),
+  alkalinity: quantity('mol_m3', {
+    min: 0,
+    max: 100,
+    example: '4.2 mmol/L',
+    about: 'Alkalinity, in charge (meq/L is mmol/L of charge).',
+  }),
+  alkalinityAsCaCO3: quantity('g_m3', {
+    min: 0,
+    max: 5000,
+    example: '210 mg/L',
+    about: 'Alkalinity reported as CaCO3.',
+  }),
   hardnessGerman: number({ min: 0, max: 100, about: 'Carbonate hardness in German degrees (°dH).' }),
-  ions: map(concentration, 40, 'Ions by name: Ca, Mg, Na, K, NH4, HCO3, Cl, SO4, NO3, F, H2PO4, Fe, B …, as mg/L of the ion.'),
+  ions: map(
+    concentration,
+    40,
+    'Ions by name: Ca, Mg, Na, K, NH4, HCO3, Cl, SO4, NO3, F, H2PO4, Fe, B …, as mg/L of the ion.',
+  ),
   asElement: map(concentration, 40, 'The same reported as element or oxide: NO3-N, NH4-N, P, S, P2O5, K2O, CaCO3 …'),
 })
 

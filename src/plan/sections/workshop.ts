@@ -20,12 +20,31 @@ export const stock = section('Pipe and hose to be cut: what the shop sells and w
 export const tools = section('What the maker has.', {
   saw: choice(['hand saw', 'mitre box', 'mitre saw', 'band saw', 'hacksaw', 'jigsaw'], 'Saw for the stubs.'),
   holeTool: choice(['jigsaw', 'rotary tool', 'hole saw', 'file'], 'Tool for the holes.'),
-  holeSaws: list(quantity('m', { min: 0.005, max: 0.3, example: '51 mm', about: 'Diameter.' }), 60, 'Hole saws at hand.'),
+  holeSaws: list(
+    quantity('m', { min: 0.005, max: 0.3, example: '51 mm', about: 'Diameter.' }),
+    60,
+    'Hole saws at hand.',
+  ),
   tape: choice(['1 mm', '1/16 in', '1/32 in'], 'Finest mark on the tape.'),
   paper: choice(['A4', 'Letter'], 'Paper in the printer.'),
-  paperThickness: quantity('m', { min: 0.00003, max: 0.002, example: '0.1 mm', about: 'Thickness of the paper of the templates.' }),
-  barAcross: quantity('m', { min: 0.001, max: 1, example: '100 mm', about: 'What the printed 100 mm bar across measured.' }),
-  barUp: quantity('m', { min: 0.001, max: 1, example: '100 mm', about: 'What the printed 100 mm bar up the page measured.' }),
+  paperThickness: quantity('m', {
+    min: 0.00003,
+    max: 0.002,
+    example: '0.1 mm',
+    about: 'Thickness of the paper of the templates.',
+  }),
+  barAcross: quantity('m', {
+    min: 0.001,
+    max: 1,
+    example: '100 mm',
+    about: 'What the printed 100 mm bar across measured.',
+  }),
+  barUp: quantity('m', {
+    min: 0.001,
+    max: 1,
+    example: '100 mm',
+    about: 'What the printed 100 mm bar up the page measured.',
+  }),
   bed: quantity('m', { min: 0.05, max: 2, example: '220 mm', about: 'Side of a 3-D printer’s bed.' }),
   laser: flag('Whether the templates are meant for a laser.'),
 })

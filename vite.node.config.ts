@@ -1,0 +1,15 @@
+import { defineConfig } from 'vite'
+
+export default defineConfig({
+  build: {
+    ssr: true,
+    target: 'node20',
+    outDir: 'dist',
+    emptyOutDir: false,
+    minify: false,
+    rolldownOptions: {
+      input: { cli: 'src/shells/cli/main.ts', index: 'src/index.ts', equations: 'src/equations.ts' },
+      output: { entryFileNames: '[name].mjs', chunkFileNames: 'chunks/[name]-[hash].mjs' },
+    },
+  },
+})
