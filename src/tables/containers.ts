@@ -16,7 +16,7 @@ export const containers = table({
   source: 'common-practice',
   // biome-ignore format: one row a line
   rows: {
-    'pail-5gal': { name: '5 US gal pail', shape: 'round', topLength_m: 0.286, topWidth_m: 0.286, footLength_m: 0.262, footWidth_m: 0.262, depth_m: 0.362, brim_m3: 0.0214, source: 'Pail.outline', note: 'outline read, inside sizes common practice' },
+    'pail-5gal': { name: '5 US gal pail', shape: 'round', topLength_m: 0.286, topWidth_m: 0.286, footLength_m: 0.262, footWidth_m: 0.262, depth_m: 0.362, brim_m3: 0.0214 },
     'pail-20L': { name: '20 L pail', shape: 'round', topLength_m: 0.29, topWidth_m: 0.29, footLength_m: 0.26, footWidth_m: 0.26, depth_m: 0.35, brim_m3: 0.0208 },
     'pail-10L': { name: '10 L pail', shape: 'round', topLength_m: 0.24, topWidth_m: 0.24, footLength_m: 0.21, footWidth_m: 0.21, depth_m: 0.25, brim_m3: 0.01 },
     'pail-3.5gal': { name: '3.5 US gal pail', shape: 'round', topLength_m: 0.286, topWidth_m: 0.286, footLength_m: 0.266, footWidth_m: 0.266, depth_m: 0.26, brim_m3: 0.0156 },

@@ -146,12 +146,6 @@ export const buildSources = sourcesOf({
     where: 'inside and outside diameters of the five tubes called 1/2 in',
     read: '2026-11-25',
   },
-  'Pail.outline': {
-    kind: 'handbook',
-    cite: 'Encyclopedia article on the five-gallon bucket',
-    where: 'outline of about 12 in by 14 in; food-contact resin; drownings of small children',
-    read: '2026-11-25',
-  },
   'Stock.sewer-US': {
     kind: 'bulletin',
     cite: 'Short specification of a US maker of PVC sewer pipe, and an article on SDR 35 pipe',
