@@ -66,8 +66,10 @@ export const containerField = named<Container>({
       const near = nearestWords(typed, names)
       return { nearest: near.length > 0 ? near : names.slice(0, 4) }
     }
-    const { name, shape, topLength_m, topWidth_m, footLength_m, footWidth_m, depth_m } = containers.rows[id]
-    return { found: { label: name, row: id, shape, topLength_m, topWidth_m, footLength_m, footWidth_m, depth_m } }
+    const row = containers.rows[id]
+    const { topLength_m, topWidth_m, footLength_m, footWidth_m, depth_m } = row
+    const shape = row.shape === 'round' ? 'round' : 'rectangular'
+    return { found: { label: row.name, row: id, shape, topLength_m, topWidth_m, footLength_m, footWidth_m, depth_m } }
   },
   build: (values) => containerOfMeasures(values as ValuesOf<typeof measures.fields>),
 })

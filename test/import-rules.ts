@@ -1,8 +1,8 @@
 /** Which way imports may point; ARCHITECTURE.md tells why. */
 const layers = ['kernel', 'tables', 'plan', 'findings', 'disciplines', 'journal', 'render', 'shells']
-const right = (i) => layers.slice(i + 1).map((l) => `^src/${l}/`)
+const right = (i: number) => layers.slice(i + 1).map((l) => `^src/${l}/`)
 
-export default {
+export const importRules = {
   forbidden: [
     ...layers.slice(0, -1).map((layer, i) => ({
       name: `${layer}-imports-only-leftwards`,

@@ -1,0 +1,149 @@
+import { edgeUnits } from '../kernel/edge-units.ts'
+import { inUnit } from '../kernel/quantity-text.ts'
+import { ends, type Quantity, type Unit } from '../kernel/units.ts'
+
+/** How numbers are shown: lengths in millimetres or inches, volumes and flows to match, the decimal sign. */
+export interface Display {
+  readonly lengths: 'mm' | 'in'
+  /** Finest mark on the tape, as a share of an inch: 16 or 32. */
+  readonly inchParts: 16 | 32
+  readonly decimal: '.' | ','
+  readonly currency: string
+}
+
+export const metric: Display = { lengths: 'mm', inchParts: 16, decimal: '.', currency: '' }
+export const inches: Display = { lengths: 'in', inchParts: 16, decimal: '.', currency: '' }
+
+/** A number as shown: figures and unit apart, so that a page can set them apart. */
+export interface Shown {
+  readonly figure: string
+  readonly unit: string
+}
+
+interface Style {
+  readonly unit: string
+  readonly digits: number
+}
+
+const MINUS = '−'
+const EN_RULE = '–'
+
+/** Rounded to `digits` decimals, without a negative zero, minus as a minus. */
+export function decimals(value: number, digits: number, decimal: '.' | ',' = '.'): string {
+  const fixed = (Math.abs(value) < 0.5 * 10 ** -digits ? 0 : value).toFixed(digits)
+  return fixed.replace('-', MINUS).replace('.', decimal)
+}
+
+/** A length to the nearest mark of an inch tape, with the error of that rounding: shown less exact. */
+export function inchFraction(
+  length_m: number,
+  parts: 16 | 32 | 64,
+): { readonly text: string; readonly error_m: number } {
+  const marks = Math.round((length_m / 0.0254) * parts)
+  const error_m = (marks / parts) * 0.0254 - length_m
+  const sign = marks < 0 ? MINUS : ''
+  const whole = Math.floor(Math.abs(marks) / parts)
+  let top = Math.abs(marks) - whole * parts
+  let under: number = parts
+  while (top > 0 && top % 2 === 0) {
+    top /= 2
+    under /= 2
+  }
+  const text = top === 0 ? `${whole}` : `${whole === 0 ? '' : `${whole} `}${top}/${under}`
+  return { text: sign + text, error_m }
+}
+
+function lengthStyle(largest_m: number): Style {
+  if (largest_m >= 10) return { unit: 'm', digits: 2 }
+  return { unit: 'mm', digits: largest_m >= 0.3 ? 0 : 1 }
+}
+
+const inchStyles: Readonly<Partial<Record<Unit, Style>>> = {
+  m2: { unit: 'ft2', digits: 2 },
+  m3: { unit: 'US gal', digits: 2 },
+  m3_s: { unit: 'US gph', digits: 0 },
+  m_s: { unit: 'ft/s', digits: 1 },
+  kg: { unit: 'lb', digits: 1 },
+  kg_m2: { unit: 'lb/ft2', digits: 0 },
+  C: { unit: '°F', digits: 0 },
+}
+
+const styles: Readonly<Partial<Record<Unit, Style>>> = {
+  m2: { unit: 'm2', digits: 2 },
+  m3: { unit: 'L', digits: 1 },
+  m3_s: { unit: 'L/min', digits: 1 },
+  m3_d: { unit: 'L/day', digits: 2 },
+  m_s: { unit: 'm/s', digits: 2 },
+  s: { unit: 'min', digits: 0 },
+  d: { unit: 'days', digits: 0 },
+  kg: { unit: 'kg', digits: 1 },
+  kg_m2: { unit: 'kg/m2', digits: 0 },
+  N: { unit: 'N', digits: 0 },
+  Pa: { unit: 'MPa', digits: 2 },
+  C: { unit: '°C', digits: 1 },
+  g_m3: { unit: 'mg/L', digits: 1 },
+  mol_m3: { unit: 'mmol/L', digits: 2 },
+  S_m: { unit: 'mS/cm', digits: 2 },
+  W: { unit: 'W', digits: 0 },
+  J: { unit: 'kWh', digits: 2 },
+  As: { unit: 'Ah', digits: 1 },
+  rad: { unit: 'deg', digits: 1 },
+  mol_m2_d: { unit: 'mol/m2/d', digits: 1 },
+  umol_m2_s: { unit: 'umol/m2/s', digits: 0 },
+}
+
+const printed: Readonly<Record<string, string>> = {
+  deg: '°',
+  days: 'days',
+  d: 'days',
+  m2: 'm²',
+  ft2: 'ft²',
+  'kg/m2': 'kg/m²',
+  'lb/ft2': 'lb/ft²',
+  'umol/m2/s': 'µmol/m²/s',
+  'mol/m2/d': 'mol/m²/d',
+}
+
+function timeStyle(largest_s: number): Style {
+  if (largest_s < 180) return { unit: 's', digits: 0 }
+  if (largest_s < 3 * 3600) return { unit: 'min', digits: 0 }
+  return { unit: 'h', digits: largest_s < 36_000 ? 1 : 0 }
+}
+
+function styleOf(unit: Unit, largest: number, display: Display): Style {
+  if (unit === 'm') return lengthStyle(largest)
+  if (unit === 's') return timeStyle(largest)
+  if (unit === 'd') return { unit: 'd', digits: largest < 10 ? 1 : 0 }
+  if (unit === 'm3' && largest < 0.001) return { unit: 'mL', digits: 0 }
+  if (unit === 'kg' && largest < 1 && display.lengths === 'mm') return { unit: 'g', digits: largest < 0.01 ? 2 : 0 }
+  const inch = display.lengths === 'in' ? inchStyles[unit] : undefined
+  return inch ?? styles[unit] ?? { unit: '', digits: 2 }
+}
+
+function figures(low: number, high: number, text: (n: number) => string): string {
+  const [a, b] = [text(low), text(high)]
+  return a === b ? a : `${a}${EN_RULE}${b}`
+}
+
+/** A quantity for people, band and all. */
+export function show(q: Quantity, display: Display): Shown {
+  const [low, high] = ends(q)
+  const { unit } = q
+  const largest = Math.max(Math.abs(low), Math.abs(high))
+  if (unit === 'count') return { figure: figures(low, high, (n) => decimals(n, Number.isInteger(n) ? 0 : 1)), unit: '' }
+  if (unit === '1') return { figure: figures(low, high, (n) => decimals(n, 2, display.decimal)), unit: '' }
+  if (unit === 'money')
+    return { figure: figures(low, high, (n) => decimals(n, 2, display.decimal)), unit: display.currency }
+  if (unit === 'm' && display.lengths === 'in')
+    return { figure: figures(low, high, (n) => inchFraction(n, display.inchParts).text), unit: 'in' }
+  const style = styleOf(unit, largest, display)
+  const listed = (edgeUnits[unit] ?? []).some((u) => u.spell.includes(style.unit))
+  const text = (n: number) => decimals(listed ? inUnit(n, unit, style.unit) : n, style.digits, display.decimal)
+  return { figure: figures(low, high, text), unit: printed[style.unit] ?? style.unit }
+}
+
+/** Figure and unit in one text, parted by a space; the degree sign stands close. */
+export function shownText(q: Quantity, display: Display): string {
+  const { figure, unit } = show(q, display)
+  return unit === '' ? figure : unit === '°' ? `${figure}°` : `${figure} ${unit}`
+}

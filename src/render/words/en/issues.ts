@@ -1,0 +1,26 @@
+import type { IssueProblem } from '../../../plan/issue.ts'
+
+export const issues: Readonly<Record<IssueProblem, string>> = {
+  'not-json': 'The file is not JSON: {received}. Mend that place; nothing was changed.',
+  'not-an-object': 'A plan is an object in braces; this file holds {received}.',
+  'too-deep': 'The plan is nested {received} levels deep; at most {first} are read.',
+  'too-large': 'The plan holds {received} values or characters; at most {first} are read.',
+  'too-long': '{at}: the text is longer than fits here. Shorten it; for a measure write it like {first}.',
+  'too-many': '{at}: {received} entries; at most {first} are read.',
+  'unknown-key': '{at}: there is no field “{received}” here. {hint}',
+  'wrong-kind': '{at}: “{received}” is of the wrong kind. Write it like {first}.',
+  'no-unit': '{at}: {received} has no unit. Write it like {first}.',
+  'unknown-unit': '{at}: the unit “{received}” is not one of this measure. Write {expected}.',
+  'ambiguous-unit': '{at}: “{received}” has more than one meaning. Write {expected}.',
+  'ambiguous-number': '{at}: “{received}” can be read in two ways. Write {expected}.',
+  'not-a-number': '{at}: no number can be read in “{received}”. Write it like {first}.',
+  'not-whole': '{at}: {received} must be a whole number.',
+  'out-of-bounds': '{at}: {received} lies outside {first} to {last}. Check the number and its unit.',
+  'not-a-choice': '{at}: “{received}” is none of the choices: {expected}.',
+  'not-in-table': '{at}: no such row in the table: “{received}”. {hint}',
+  incomplete: '{at}: a measure is missing: {expected}.',
+  'version-missing': 'rootfall: the version of the form is missing. Write "rootfall": {first} as the first line.',
+  'version-newer':
+    'The plan is of form {received}; this rootfall reads up to {first}. Use a newer rootfall; the file was left as it is.',
+  'version-unknown': 'rootfall: “{received}” is no version of the form. Write {first}.',
+}

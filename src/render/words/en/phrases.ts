@@ -1,0 +1,11 @@
+export const phrases: Readonly<Record<string, string>> = {
+  and: 'and',
+  or: 'or',
+  nothing: 'nothing',
+  'the-plan': 'the plan',
+  unknown: 'Not known yet; fill in {needs}.',
+  'holds-in-part': 'It holds in part of the band only.',
+  'did-you-mean': 'Did you mean {list}?',
+  remedy: 'Change {place} from {from} to {to}: gives {gives}.',
+  'also-cures': '(Cures as well: {list}.)',
+}

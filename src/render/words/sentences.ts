@@ -1,0 +1,88 @@
+import type { Band, Finding, Remedy, Slot } from '../../findings/finding.ts'
+import { ends, type Quantity, quantity } from '../../kernel/units.ts'
+import type { Issue } from '../../plan/issue.ts'
+import { type Display, shownText } from '../display.ts'
+import { fill, oneOf } from './fill.ts'
+import type { Words } from './words.ts'
+
+/** A place of the plan in words: its own name, else the nearest named section with the key. */
+export function placeName(path: string, words: Words): string {
+  const plain = path.split('/').filter((k) => !/^\d+$/.test(k))
+  const number = path.split('/').find((k) => /^\d+$/.test(k))
+  const name = words.places[plain.join('/')]
+  if (name !== undefined) return number === undefined ? name : `${name} (${Number(number) + 1})`
+  return path
+}
+
+const slotText = (slot: Slot, display: Display): string =>
+  typeof slot === 'string' ? slot : typeof slot === 'number' ? String(slot) : shownText(slot, display)
+
+/** The limit that a number missed, or the nearer one where it missed none. */
+function limitText(measured: Quantity, band: Band, display: Display): string {
+  const [low, high] = ends(measured)
+  const { min, max } = band
+  if (min === undefined && max === undefined) return ''
+  const limit = max === undefined || (min !== undefined && low - min < max - high) ? min! : max
+  return shownText(quantity(limit, measured.unit), display)
+}
+
+/** The sentence of a finding, its short line, and why its limit exists. */
+export interface FindingText {
+  readonly short: string
+  readonly sentence: string
+  readonly because: string
+  readonly measured: string
+  readonly remedies: readonly string[]
+}
+
+export function remedyText(remedy: Remedy, words: Words, display: Display): string {
+  const slots = {
+    place: placeName(remedy.set, words),
+    from: remedy.from === null ? words.phrases['nothing']! : String(remedy.from),
+    to: String(remedy.to),
+    gives: shownText(remedy.gives, display),
+  }
+  const also = remedy.alsoCures.map((id) => words.findings[id]?.short ?? id)
+  const main = fill(words.phrases['remedy']!, slots)
+  return also.length === 0 ? main : `${main} ${fill(words.phrases['also-cures']!, { list: also.join(', ') })}`
+}
+
+export function findingText(finding: Finding, words: Words, display: Display): FindingText {
+  const w = words.findings[finding.id]
+  if (!w) throw new RangeError(`findingText: no words for ${finding.id}`)
+  const own = Object.fromEntries(Object.entries(finding.slots).map(([k, v]) => [k, slotText(v, display)]))
+  const at = placeName(finding.at, words)
+  const because = fill(w.because, { ...own, at })
+  if (finding.verdict === 'unknown' || finding.measured === null) {
+    const needs = finding.needs.map((n) => placeName(n, words))
+    const sentence = fill(words.phrases['unknown']!, { needs: oneOf(needs, words.phrases['and']!) })
+    return { short: w.short, sentence, because, measured: '', remedies: [] }
+  }
+  const measured = shownText(finding.measured, display)
+  const slots = {
+    ...own,
+    at,
+    measured,
+    must: limitText(finding.measured, finding.must, display),
+    want: limitText(finding.measured, finding.want, display),
+  }
+  const sentence = fill(w[finding.verdict], slots)
+  const part = finding.holds === 'part' ? ` ${words.phrases['holds-in-part']}` : ''
+  const remedies = finding.remedies.map((r) => remedyText(r, words, display))
+  return { short: w.short, sentence: sentence + part, because, measured, remedies }
+}
+
+/** What is wrong with a place of the plan document, and what to write there. */
+export function issueText(issue: Issue, words: Words): string {
+  return fill(words.issues[issue.problem], {
+    at: issue.at === '' ? words.phrases['the-plan']! : issue.at,
+    received: issue.received,
+    expected: oneOf(issue.expected, words.phrases['or']!),
+    first: issue.expected[0] ?? '',
+    last: issue.expected.at(-1) ?? '',
+    hint:
+      issue.expected.length === 0
+        ? ''
+        : fill(words.phrases['did-you-mean']!, { list: oneOf(issue.expected, words.phrases['or']!) }),
+  }).trim()
+}
