@@ -1,0 +1,272 @@
+/** Megajoules per square metre and day, the unit of the source, per W/m2. */
+const MJ_d = 86_400 / 1e6
+/** Megajoules per square metre and hour per W/m2. */
+const MJ_h = 3600 / 1e6
+
+/**
+ * Saturation vapour pressure as this source fits it (Tetens).
+ *
+ *   e = 0.6108 exp(17.27 T/(T + 237.3))
+ *
+ * Symbols  e vapour pressure [kPa], T temperature [°C]
+ * Valid    -40 to 50 °C
+ * Source   Allen1998.FAO56, equation 11
+ * Why      the worked examples of the source use this fit; `saturationPressure` differs by 0.05 %
+ */
+export function saturationPressureFAO56(given: { readonly temperature_C: number }): number {
+  const T = given.temperature_C
+  return 610.8 * Math.exp((17.27 * T) / (T + 237.3))
+}
+
+/**
+ * Rise of the saturation vapour pressure with temperature.
+ *
+ *   Δ = 4098 e/(T + 237.3)²
+ *
+ * Symbols  Δ slope [kPa/K], e saturation vapour pressure [kPa], T temperature [°C]
+ * Valid    -40 to 50 °C
+ * Source   Allen1998.FAO56, equation 13
+ */
+export function saturationSlope(given: { readonly temperature_C: number }): number {
+  return (4098 * saturationPressureFAO56(given)) / (given.temperature_C + 237.3) ** 2
+}
+
+/**
+ * Pressure of the air at a height, as this source has it.
+ *
+ *   P = 101.3 ((293 - 0.0065 z)/293)^5.26
+ *
+ * Symbols  P pressure [kPa], z altitude [m]
+ * Valid    0 to 4000 m
+ * Source   Allen1998.FAO56, equation 7
+ */
+export function pressureFAO56(given: { readonly altitude_m: number }): number {
+  return 101_300 * ((293 - 0.0065 * given.altitude_m) / 293) ** 5.26
+}
+
+/**
+ * Psychrometric constant.
+ *
+ *   γ = 0.000665 P
+ *
+ * Symbols  γ psychrometric constant [kPa/K], P pressure [kPa]
+ * Valid    near 20 °C
+ * Source   Allen1998.FAO56, equation 8
+ */
+export function psychrometricConstant(given: { readonly pressure_Pa: number }): number {
+  return 0.665e-3 * given.pressure_Pa
+}
+
+/**
+ * Wind at 2 m from wind at another height over short grass.
+ *
+ *   u2 = uz 4.87/ln(67.8 z - 5.42)
+ *
+ * Symbols  u2 wind at 2 m [m/s], uz wind at z [m/s], z height [m]
+ * Valid    z above 0.2 m, short grass
+ * Source   Allen1998.FAO56, equation 47
+ * Throws   RangeError where z is too low for the profile
+ */
+export function windAt2m(given: { readonly wind_m_s: number; readonly height_m: number }): number {
+  const { wind_m_s: u, height_m: z } = given
+  if (!(z > 0.2)) throw new RangeError(`windAt2m: z = ${z} is too low for the profile`)
+  return (u * 4.87) / Math.log(67.8 * z - 5.42)
+}
+
+interface SunDay {
+  readonly latitude_rad: number
+  readonly dayOfYear: number
+}
+
+/** Inverse relative distance, declination and sunset angle of a day: equations 23 to 25 of the source. */
+function sunOfDay({ latitude_rad: φ, dayOfYear: J }: SunDay) {
+  if (!(Math.abs(φ) <= Math.PI / 2 && J >= 1 && J <= 366))
+    throw new RangeError(`sun of the day: φ = ${φ}, J = ${J} is no place or day`)
+  const dr = 1 + 0.033 * Math.cos((2 * Math.PI * J) / 365)
+  const δ = 0.409 * Math.sin((2 * Math.PI * J) / 365 - 1.39)
+  const ωs = Math.acos(Math.min(1, Math.max(-1, -Math.tan(φ) * Math.tan(δ))))
+  return { dr, δ, ωs }
+}
+
+/**
+ * Sunshine above the air on level ground, mean of a day.
+ *
+ *   Ra = (24·60/π) 0.0820 dr [ωs sin φ sin δ + cos φ cos δ sin ωs]
+ *
+ * Symbols  Ra radiation [MJ/(m2 d), returned as W/m2], dr inverse relative distance [1], δ declination [rad], ωs sunset
+ *          angle [rad], φ latitude [rad]
+ * Valid    all latitudes; polar night gives 0
+ * Source   Allen1998.FAO56, equations 21 and 23 to 25
+ * Throws   RangeError where latitude or day do not exist
+ */
+export function sunAboveAir(given: SunDay): number {
+  const φ = given.latitude_rad
+  const { dr, δ, ωs } = sunOfDay(given)
+  const Ra =
+    ((24 * 60) / Math.PI) * 0.082 * dr * (ωs * Math.sin(φ) * Math.sin(δ) + Math.cos(φ) * Math.cos(δ) * Math.sin(ωs))
+  return Math.max(0, Ra) / MJ_d
+}
+
+/**
+ * Longest possible sunshine of a day.
+ *
+ *   N = 24 ωs/π
+ *
+ * Symbols  N time from sunrise to sunset [h, returned in s], ωs sunset angle [rad]
+ * Valid    level horizon
+ * Source   Allen1998.FAO56, equation 34
+ * Throws   RangeError where latitude or day do not exist
+ */
+export function daylight(given: SunDay): number {
+  return (86_400 * sunOfDay(given).ωs) / Math.PI
+}
+
+/**
+ * Sunshine on level ground from hours of sun.
+ *
+ *   Rs = (0.25 + 0.50 n/N) Ra
+ *
+ * Symbols  Rs and Ra radiation on the ground and above the air [W/m2], n/N share of the possible sunshine [1]
+ * Valid    where the local numbers are not known
+ * Source   Allen1998.FAO56, equation 35
+ * Throws   RangeError where the share lies outside of 0 to 1
+ */
+export function sunOnGround(given: { readonly sunAboveAir_W_m2: number; readonly sunshineShare: number }): number {
+  const { sunAboveAir_W_m2: Ra, sunshineShare: s } = given
+  if (!(s >= 0 && s <= 1)) throw new RangeError(`sunOnGround: n/N = ${s} lies outside of 0 to 1`)
+  return (0.25 + 0.5 * s) * Ra
+}
+
+/**
+ * Sunshine on level ground under a clear sky.
+ *
+ *   Rso = (0.75 + 2e-5 z) Ra
+ *
+ * Symbols  Rso and Ra radiation [W/m2], z altitude [m]
+ * Valid    where the local numbers are not known
+ * Source   Allen1998.FAO56, equation 37
+ */
+export function clearSun(given: { readonly sunAboveAir_W_m2: number; readonly altitude_m: number }): number {
+  return (0.75 + 2e-5 * given.altitude_m) * given.sunAboveAir_W_m2
+}
+
+/**
+ * Heat shone away to the sky, mean of a day.
+ *
+ *   Rnl = 4.903e-9 (Tx⁴ + Tn⁴)/2 (0.34 - 0.14 sqrt(ea)) (1.35 Rs/Rso - 0.35)
+ *
+ * Symbols  Rnl net long-wave radiation [MJ/(m2 d), returned as W/m2], Tx and Tn highest and lowest temperature [K],
+ *          ea vapour pressure [kPa], Rs/Rso share of the clear sun [1]
+ * Valid    Rs/Rso up to 1
+ * Source   Allen1998.FAO56, equation 39
+ */
+export function skyLoss(given: {
+  readonly highest_C: number
+  readonly lowest_C: number
+  readonly vapour_Pa: number
+  readonly clearShare: number
+}): number {
+  const { highest_C, lowest_C, vapour_Pa, clearShare: s } = given
+  const fourth = ((highest_C + 273.16) ** 4 + (lowest_C + 273.16) ** 4) / 2
+  return (4.903e-9 * fourth * (0.34 - 0.14 * Math.sqrt(vapour_Pa / 1000)) * (1.35 * Math.min(1, s) - 0.35)) / MJ_d
+}
+
+/**
+ * Radiation that a green cover keeps.
+ *
+ *   Rn = (1 - 0.23) Rs - Rnl
+ *
+ * Symbols  Rn net radiation [W/m2], Rs sun on the ground [W/m2], Rnl net long-wave radiation [W/m2]
+ * Valid    green cover, albedo 0.23
+ * Source   Allen1998.FAO56, equations 38 and 40
+ */
+export function netRadiation(given: { readonly sun_W_m2: number; readonly skyLoss_W_m2: number }): number {
+  return 0.77 * given.sun_W_m2 - given.skyLoss_W_m2
+}
+
+interface Thirst {
+  readonly temperature_C: number
+  readonly wind2m_m_s: number
+  /** Mean saturation pressure less vapour pressure. */
+  readonly deficit_Pa: number
+  readonly netRadiation_W_m2: number
+  readonly groundHeat_W_m2: number
+  readonly pressure_Pa: number
+}
+
+/** The relation of the source for a period: `c` is 900 for a day, 37 for an hour; depth of water in mm. */
+function penmanMonteith(given: Thirst, c: number, MJ: number): number {
+  const { temperature_C: T, wind2m_m_s: u2, deficit_Pa, netRadiation_W_m2: Rn, groundHeat_W_m2: G, pressure_Pa } = given
+  const Δ = saturationSlope({ temperature_C: T }) / 1000
+  const γ = psychrometricConstant({ pressure_Pa }) / 1000
+  const D = deficit_Pa / 1000
+  return (0.408 * Δ * (Rn - G) * MJ + γ * (c / (T + 273)) * u2 * D) / (Δ + γ * (1 + 0.34 * u2))
+}
+
+/**
+ * Water that a short green cover gives to the air in a day.
+ *
+ *   ETo = [0.408 Δ (Rn - G) + γ 900/(T + 273) u2 (es - ea)]/[Δ + γ (1 + 0.34 u2)]
+ *
+ * Symbols  ETo water [mm/d = kg/(m2 d)], Δ slope [kPa/K], Rn net radiation and G heat into the ground [MJ/(m2 d)],
+ *          γ psychrometric constant [kPa/K], T mean temperature [°C], u2 wind at 2 m [m/s], es - ea deficit [kPa]
+ * Valid    cover of 0.12 m, well watered, mean of a day
+ * Source   Allen1998.FAO56, equation 6
+ */
+export function referenceThirst(given: Thirst): number {
+  return penmanMonteith(given, 900, MJ_d)
+}
+
+/**
+ * Water that a short green cover gives to the air in one hour.
+ *
+ *   ETo = [0.408 Δ (Rn - G) + γ 37/(T + 273) u2 (es - ea)]/[Δ + γ (1 + 0.34 u2)]
+ *
+ * Symbols  ETo water [mm/h = kg/m2 in the hour], Rn and G [MJ/(m2 h)], the others as in the relation for a day
+ * Valid    cover of 0.12 m, well watered; G is 0.1 Rn by day and 0.5 Rn by night
+ * Source   Allen1998.FAO56, equation 53
+ */
+export function referenceThirstHour(given: Thirst): number {
+  return penmanMonteith(given, 37, MJ_h)
+}
+
+/**
+ * Water of a day from temperatures alone, where nothing else is known.
+ *
+ *   ETo = 0.0023 (Tm + 17.8) sqrt(Tx - Tn) Ra
+ *
+ * Symbols  ETo water [mm/d], Tm, Tx and Tn mean, highest and lowest temperature [°C], Ra sun above the air [mm/d]
+ * Valid    to be checked against the fuller relation; off in wind and fog
+ * Source   Allen1998.FAO56, equation 52
+ * Throws   RangeError where the highest is below the lowest
+ */
+export function referenceThirstHargreaves(given: {
+  readonly highest_C: number
+  readonly lowest_C: number
+  readonly sunAboveAir_W_m2: number
+}): number {
+  const { highest_C: Tx, lowest_C: Tn, sunAboveAir_W_m2 } = given
+  if (!(Tx >= Tn)) throw new RangeError(`referenceThirstHargreaves: highest ${Tx} is below lowest ${Tn}`)
+  return 0.0023 * ((Tx + Tn) / 2 + 17.8) * Math.sqrt(Tx - Tn) * 0.408 * sunAboveAir_W_m2 * MJ_d
+}
+
+/**
+ * Water of one plant in a day.
+ *
+ *   q = Kc ETo A/ρ
+ *
+ * Symbols  q water [m3/d], Kc crop factor [1], ETo water of the reference cover [kg/(m2 d)], A area of leaves seen from
+ *          the light [m2], ρ density of water, 1000 [kg/m3]
+ * Valid    a plant in a column is lit and blown on from the side: Kc of the field is a lower end
+ * Source   Allen1998.FAO56, equation 58
+ * Throws   RangeError where factor, water or area is negative
+ */
+export function plantWater(given: {
+  readonly cropFactor: number
+  readonly reference_kg_m2_d: number
+  readonly area_m2: number
+}): number {
+  const { cropFactor: K, reference_kg_m2_d: E, area_m2: A } = given
+  if (!(K >= 0 && E >= 0 && A >= 0)) throw new RangeError(`plantWater: Kc = ${K}, ETo = ${E}, A = ${A}`)
+  return (K * E * A) / 1000
+}
