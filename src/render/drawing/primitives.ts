@@ -68,8 +68,8 @@ export interface Lettering extends Common {
   readonly anchor: Anchor
   readonly turn_rad: number
   readonly halo: boolean
-  /** Second text: lighter where the printer has colours; black on paper. */
-  readonly quiet: boolean
+  /** `quiet` is second text, lighter on a screen and ink on paper; `paper` is knocked out of a solid. */
+  readonly tone: 'ink' | 'quiet' | 'paper'
 }
 
 export type Primitive = Line | Path | Arc | Circle | Lettering
@@ -134,7 +134,7 @@ export const circle = (
 export const lettering = (
   at: Point,
   text: string,
-  more: Common & Partial<Pick<Lettering, 'face' | 'size_mm' | 'anchor' | 'turn_rad' | 'halo' | 'quiet'>> = {},
+  more: Common & Partial<Pick<Lettering, 'face' | 'size_mm' | 'anchor' | 'turn_rad' | 'halo' | 'tone'>> = {},
 ): Lettering => ({
   kind: 'text',
   at,
@@ -144,7 +144,7 @@ export const lettering = (
   anchor: 'start',
   turn_rad: 0,
   halo: false,
-  quiet: false,
+  tone: 'ink',
   ...more,
 })
 
