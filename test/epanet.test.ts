@@ -6,6 +6,9 @@ import { randomNetwork } from './random-network.ts'
 
 const LPM = 1 / 60_000
 
+/** The engine leaves 1e-6 ft³/s (0.0017 L/min) in each closed link; a header of several may show their sum. */
+const DRY_m3_s = 0.01 * LPM
+
 let workspace: Workspace
 beforeAll(async () => {
   workspace = await epanetWorkspace()
@@ -24,14 +27,13 @@ describe('200 random trees against EPANET with the same friction law', () => {
       for (const run of ours.runs) {
         const flow = theirs.flow_m3_s.get(run.id)!
         const at = `seed ${seed}, run ${run.id}: ${run.flow_m3_s / LPM} and ${flow / LPM} L/min`
-        // The engine cuts off a closed valve at some 1e-5 L/min; one hundredth of a litre per minute is dry.
-        expect(Math.abs(run.flow_m3_s - flow), at).toBeLessThanOrEqual(Math.max(0.005 * flow, 0.001 * LPM))
+        expect(Math.abs(run.flow_m3_s - flow), at).toBeLessThanOrEqual(Math.max(0.005 * flow, DRY_m3_s))
         const isEnd = theirs.outletHead_m.has(run.id)
-        if (!run.starved && isEnd && flow > 0.001 * LPM)
+        if (!run.starved && isEnd && flow > DRY_m3_s)
           expect(Math.abs(run.outletHead_m - theirs.outletHead_m.get(run.id)!), at).toBeLessThan(0.005)
         if (run.starved) {
           starved.ours++
-          expect(flow, at).toBeLessThan(0.001 * LPM)
+          expect(flow, at).toBeLessThan(DRY_m3_s)
         }
         starved.ends += run.id.startsWith('e') ? 1 : 0
       }
@@ -71,6 +73,7 @@ const threeColumns: Network = {
   }),
 }
 
+// Its accuracy is a relative change of flow of about 1e-5 here, so four to five digits are compared.
 describe('networks computed beforehand with EPANET', () => {
   it('N-A: a single riser', () => {
     const state = solveNetwork({
@@ -79,11 +82,11 @@ describe('networks computed beforehand with EPANET', () => {
       pump: shape(3, Math.sqrt(3 / 0.006), 2),
       riser: pipe('riser', 2.3, 0.013, 4.5, { outlet_m: 2.2 }),
     })
-    expect(state.flow_m3_s / LPM).toBeCloseTo(8.97896, 4)
-    expect(state.byId.get('riser')!.inletHead_m).toBeCloseTo(2.81627, 5)
-    expect(state.byId.get('riser')!.loss_m).toBeCloseTo(0.61627, 5)
-    expect(state.pumpHead_m).toBeCloseTo(2.51627, 5)
-    expect(state.byId.get('riser')!.velocity_m_s).toBeCloseTo(1.12746, 5)
+    expect(state.flow_m3_s / LPM).toBeCloseTo(8.97896, 3)
+    expect(state.byId.get('riser')!.inletHead_m).toBeCloseTo(2.81627, 4)
+    expect(state.byId.get('riser')!.loss_m).toBeCloseTo(0.61627, 4)
+    expect(state.pumpHead_m).toBeCloseTo(2.51627, 4)
+    expect(state.byId.get('riser')!.velocity_m_s).toBeCloseTo(1.12746, 4)
   })
 
   it('N-B: three columns with open tops at 1.80, 2.00 and 2.20 m', () => {
