@@ -1,0 +1,2 @@
+/** Only the science: the pure functions of each discipline. */
+export {}

@@ -1,0 +1,45 @@
+import { evaluateDocument } from '../../../evaluate.ts'
+import type { Verdict } from '../../../findings/finding.ts'
+import { english } from '../../../render/words/en/english.ts'
+import { findingText } from '../../../render/words/sentences.ts'
+import { displayOf } from '../display.ts'
+import { EXIT, isStop, json, out } from '../io.ts'
+import type { CommandOf } from '../main.ts'
+import { planFile } from '../plan-file.ts'
+
+const marks: Readonly<Record<Verdict, string>> = { fail: 'FAILS ', watch: 'watch ', unknown: 'open  ', pass: 'holds ' }
+const order: readonly Verdict[] = ['fail', 'watch', 'unknown', 'pass']
+
+export const check: CommandOf = {
+  name: 'check',
+  summary: 'judge a plan: every finding, worst first, with remedies that were proved',
+  describe: (c) =>
+    c.argument('<plan>', 'plan file, or - for standard input').option('--all', 'list what holds as well'),
+  run: ([path], options) => {
+    const read = planFile(path!)
+    if (isStop(read)) return read
+    const { findings, issues } = evaluateDocument(read.document)
+    const sorted = order.flatMap((v) => findings.filter((f) => f.verdict === v))
+    const fails = sorted.some((f) => f.verdict === 'fail')
+    const code = issues.length > 0 ? EXIT.input : fails ? EXIT.fails : EXIT.holds
+    const display = displayOf(read.plan)
+    const texts = sorted.map((f) => ({ finding: f, text: findingText(f, english, display) }))
+    if (options['json']) {
+      json({
+        issues,
+        findings: texts.map(({ finding, text }) => ({ ...finding, ...text, remedies: finding.remedies })),
+      })
+      return code
+    }
+    const count = (v: Verdict) => sorted.filter((f) => f.verdict === v).length
+    out(
+      `${read.plan.name ?? path}: ${count('fail')} fail, ${count('watch')} to watch, ${count('unknown')} unknown, ${count('pass')} hold`,
+    )
+    for (const { finding, text } of texts) {
+      if (finding.verdict === 'pass' && !options['all']) continue
+      out(`${marks[finding.verdict]} ${finding.id}  ${text.sentence}`)
+      for (const r of text.remedies) out(`         → ${r}`)
+    }
+    return code
+  },
+}

@@ -1,0 +1,19 @@
+import { type ReadPlan, readPlanText } from '../../plan/document.ts'
+import { english } from '../../render/words/en/english.ts'
+import { issueText } from '../../render/words/sentences.ts'
+import { EXIT, isStop, type Stop, say, stop, textOf } from './io.ts'
+
+/**
+ * Reads a plan file. Issues go to stderr as sentences; a plan of which nothing could be read stops the command,
+ * one with issues is computed as far as it could be read.
+ */
+export function planFile(path: string): ReadPlan | Stop {
+  const file = textOf(path)
+  if (isStop(file)) return file
+  const read = readPlanText(file.text)
+  const sentences = read.issues.map((issue) => issueText(issue, english))
+  if (Object.keys(read.plan).length === 0 && read.issues.length > 0)
+    return stop(`${path}: the plan cannot be read.\n${sentences.map((s) => `  ${s}`).join('\n')}`, EXIT.input)
+  for (const sentence of sentences) say(`${path}: ${sentence}`)
+  return read
+}
