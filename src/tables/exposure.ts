@@ -98,8 +98,12 @@ export const safetyLengths = table({
   source: 'common-practice',
   rows: {
     'strap-above': { limit_m: 1.2, note: 'strap every taller column to a wall or frame' },
-    'insect-mesh': { limit_m: 0.0016, note: 'mesh of every opening at most; 1 mm is better' },
-    'air-gap': { limit_m: 0.025, note: 'filling hose above the rim, at least, and twice the bore of its outlet' },
+    'insect-mesh': { limit_m: 0.0016, source: 'Mosquito.mesh', note: 'mesh of every opening at most; 1 mm is better' },
+    'air-gap': {
+      limit_m: 0.025,
+      source: 'AirGap.city',
+      note: 'filling hose above the rim, at least, and twice the bore of its outlet',
+    },
   },
 })
 

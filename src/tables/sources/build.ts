@@ -212,4 +212,16 @@ export const buildSources = sourcesOf({
     where: 'growth by temperature, as quoted',
     read: '2026-11-25',
   },
+  'Mosquito.mesh': {
+    kind: 'bulletin',
+    cite: 'Marin/Sonoma Mosquito and Vector Control District, page on rain barrels',
+    where: 'mesh of 1/16 in on every opening',
+    read: '2026-11-25',
+  },
+  'AirGap.city': {
+    kind: 'bulletin',
+    cite: 'City of Saskatoon, page on cross-connections',
+    where: 'air gap of twice the outlet, not less than 1 in',
+    read: '2026-11-25',
+  },
 })
