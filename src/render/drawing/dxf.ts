@@ -170,7 +170,7 @@ export function dxf({ drawing, only, reference }: DxfOptions): string {
       point(10, [whole.left, whole.bottom]) +
       pair(9, '$EXTMAX') +
       point(10, [whole.right, whole.top]),
-    pair(9, '$MEASUREMENT') + pair(70, 1) + pair(0, 'ENDSEC'),
+    pair(0, 'ENDSEC'),
     pair(0, 'SECTION') +
       pair(2, 'TABLES') +
       table('LTYPE', lineTypes) +

@@ -11,7 +11,7 @@ import {
 } from '@cantoo/pdf-lib'
 import * as fontkit from 'fontkit'
 import { letteringBox } from './bounds.ts'
-import { lettersWidth, shownText } from './letters.ts'
+import { shownText } from './letters.ts'
 import { letteringOnTop } from './order.ts'
 import { pens } from './pens.ts'
 import type { Arc, Circle, Drawing, Face, Fill, Lettering, Page, Pen, Point } from './primitives.ts'
@@ -182,15 +182,3 @@ export async function pdf(given: PdfOptions): Promise<Uint8Array> {
   }
   return document.save({ useObjectStreams: false })
 }
-
-/** How wide the printer sets a text, with kerning, against the width that layout reckons with. */
-export const setWidth = (given: { text: string; face: Face; size_mm: number; fonts: FontBytes }) => ({
-  printed_mm:
-    (fontkit
-      .create(given.fonts[given.face])
-      .layout(shownText(given), features)
-      .positions.reduce((sum, p) => sum + p.xAdvance, 0) /
-      fontkit.create(given.fonts[given.face]).unitsPerEm) *
-    given.size_mm,
-  reckoned_mm: lettersWidth(given),
-})

@@ -45,9 +45,7 @@ export const figure = (n: number): string => {
 }
 
 // XML 1.0 knows no control characters besides tab and line ends; lone surrogates are no characters either.
-// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to be left out
-const forbidden =
-  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g
+const forbidden = /\p{Cc}|\p{Cs}|\ufffe|\uffff/gu
 
 const escaped = (s: string): string =>
   s.replace(forbidden, '').replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;')

@@ -1,0 +1,126 @@
+import { brokenLines, lettersWidth } from '../drawing/letters.ts'
+import {
+  type Drawing,
+  type Face,
+  lettering,
+  line,
+  type Point,
+  type Primitive,
+  rectangle,
+} from '../drawing/primitives.ts'
+import { type Block, LEADING, TEXT_SIZE_mm } from './words.ts'
+
+export interface Column {
+  readonly heading: string
+  /** Figures stand on a right edge; a `unit` follows its figure closely, `words` may wrap. */
+  readonly align: 'words' | 'figures' | 'unit'
+  /** Taken where given; otherwise as wide as its widest cell, and words share what is left. */
+  readonly width_mm?: number
+}
+
+export interface Table extends Block {
+  readonly width_mm: number
+  /** The rows that found no room. */
+  readonly rest: readonly (readonly string[])[]
+}
+
+const GUTTER_mm = 6
+const UNIT_GUTTER_mm = 1.2
+const HEAD: { readonly face: Face; readonly ratio: number } = { face: 'italic', ratio: 0.9 }
+const ROW_AIR_mm = 1.9
+
+interface Setting {
+  readonly columns: readonly Column[]
+  readonly rows: readonly (readonly string[])[]
+  readonly width_mm: number
+  readonly size_mm: number
+  readonly boxed: boolean
+}
+
+const gutter = (columns: readonly Column[], i: number): number =>
+  i === 0 ? 0 : columns[i]!.align === 'unit' ? UNIT_GUTTER_mm : GUTTER_mm
+
+/** Left edge and width of each column. */
+function measure({ columns, rows, width_mm, size_mm, boxed }: Setting): readonly { left: number; width: number }[] {
+  const natural = columns.map((column, i) => {
+    if (column.width_mm !== undefined) return column.width_mm
+    const head = lettersWidth({ text: column.heading, face: HEAD.face, size_mm: size_mm * HEAD.ratio })
+    return Math.max(head, ...rows.map((r) => lettersWidth({ text: r[i] ?? '', face: 'serif', size_mm })))
+  })
+  const first = boxed ? size_mm * 1.9 : 0
+  const gutters = columns.reduce((sum, _, i) => sum + gutter(columns, i), 0)
+  const wanted = natural.reduce((a, b) => a + b, 0) + gutters + first
+  const flexible = columns.map((c) => c.align === 'words' && c.width_mm === undefined)
+  const flexibleSum = natural.reduce((sum, w, i) => sum + (flexible[i] ? w : 0), 0)
+  const over = Math.max(0, wanted - width_mm)
+  const shrink = flexibleSum > 0 ? Math.max(0.2, 1 - over / flexibleSum) : 1
+  let x = first
+  return natural.map((w, i) => {
+    const width = flexible[i] ? w * shrink : w
+    x += gutter(columns, i)
+    const left = x
+    x += width
+    return { left, width }
+  })
+}
+
+/**
+ * Rows under italic headings, a hairline between rows; figures align by their right edge (the serif's figures are
+ * all of one width). `boxed` puts a box to tick before each row. `at` is the upper left corner.
+ */
+export function table(given: {
+  readonly at: Point
+  readonly columns: readonly Column[]
+  readonly rows: readonly (readonly string[])[]
+  readonly width_mm: number
+  readonly height_mm?: number
+  readonly size_mm?: number
+  readonly boxed?: boolean
+}): Table {
+  const { at, columns, rows, width_mm, height_mm = Number.POSITIVE_INFINITY } = given
+  const { size_mm = TEXT_SIZE_mm, boxed = false } = given
+  const cells = measure({ columns, rows, width_mm, size_mm, boxed })
+  const last = cells.at(-1)
+  const width = last ? last.left + last.width : 0
+  const step = size_mm * LEADING
+  const [x, y] = at
+  const out: Primitive[] = []
+  const set = (i: number, text: string, baseline: number, face: Face, size: number) => {
+    const { left, width: w } = cells[i]!
+    const right = columns[i]!.align === 'figures'
+    const at: Point = [x + left + (right ? w : 0), baseline]
+    if (text !== '') out.push(lettering(at, text, { face, size_mm: size, anchor: right ? 'end' : 'start' }))
+  }
+  const rule = (level: number, pen: 'thin' | 'visible') => out.push(line([x, y - level], [x + width, y - level], pen))
+  let gone = 0
+  if (columns.some((c) => c.heading !== '')) {
+    columns.forEach((c, i) => {
+      set(i, c.heading, y - size_mm * 0.9, HEAD.face, size_mm * HEAD.ratio)
+    })
+    gone = step + 0.6
+    rule(gone, 'visible')
+  }
+  for (const [r, row] of rows.entries()) {
+    const broken = columns.map((c, i) => {
+      const text = row[i] ?? ''
+      return c.align === 'words'
+        ? brokenLines({ text, face: 'serif', size_mm, width_mm: cells[i]!.width + 0.01 })
+        : [text]
+    })
+    const height = Math.max(1, ...broken.map((b) => b.length)) * step + ROW_AIR_mm
+    if (gone + height > height_mm) return { drawing: out, height_mm: gone, width_mm: width, rest: rows.slice(r) }
+    const baseline = y - gone - ROW_AIR_mm / 2 - size_mm * 0.9
+    if (boxed) {
+      const foot = baseline - 0.45
+      out.push(rectangle({ left: x, bottom: foot, right: x + size_mm, top: foot + size_mm }, 'thin'))
+    }
+    broken.forEach((lines, i) => {
+      lines.forEach((text, k) => {
+        set(i, text, baseline - k * step, 'serif', size_mm)
+      })
+    })
+    gone += height
+    rule(gone, 'thin')
+  }
+  return { drawing: out satisfies Drawing, height_mm: gone, width_mm: width, rest: [] }
+}
