@@ -78,20 +78,6 @@ export const safetyTemperatures = {
   rows: temperatures,
 }
 
-export const pulls = table({
-  title: 'Forces of people on a column',
-  columns: {
-    forceLow_N: 'lowest sideways force to reckon with',
-    forceHigh_N: 'highest sideways force to reckon with',
-    heightLow_m: 'lowest height at which it acts',
-    heightHigh_m: 'greatest height at which it acts',
-  },
-  source: 'common-practice',
-  rows: {
-    child: { forceLow_N: 100, forceHigh_N: 200, heightLow_m: 1, heightHigh_m: 1.5 },
-  },
-})
-
 export const safetyLengths = table({
   title: 'Heights and openings for safety',
   columns: { limit_m: 'limit' },
