@@ -43,7 +43,7 @@ export function dive(task: Dive): Packing | null {
     return true
   }
   for (let round = 0; round < total(task.rest) && steps.left > 0; round++) {
-    const relaxed = relaxation(model, rest, left)
+    const relaxed = relaxation(model, rest, left, most - cost)
     steps.left -= model.kinds.length * 50
     if (cost + relaxed.bound > most + 1e-9 * Math.max(1, most)) return null
     let fixed = 0
@@ -52,7 +52,7 @@ export function dive(task: Dive): Packing | null {
     if (total(rest) <= FEW_PIECES) {
       const own: Steps = { left: Math.min(steps.left, REST_STEPS) }
       const before = own.left
-      const worths = [task.material, relaxed.worth]
+      const worths = relaxed.worth === null ? [task.material] : [task.material, relaxed.worth]
       const below = (c: number) => task.below(cost + c) - cost
       const found = search({ model, rest, left, worths, most: most - cost, enough: most - cost, below, steps: own })
       steps.left -= before - own.left

@@ -81,12 +81,16 @@ export function pack(model: Model, steps: Steps): Packed | null {
   if (raise(worthOf(material, rest, left), 'material')) return done()
   if (raise(largeBound(model), 'large pieces')) return done()
   if (trySearch([material], SHORT_STEPS)) return done()
-  const relaxed = relaxation(model, rest, left)
+  const relaxed = relaxation(model, rest, left, costs.below(packing.cost))
   if (raise(relaxed.bound, 'relaxation')) return done()
   for (let turn = 0; turn < DIVES && steps.left > 0; turn++) {
-    const most = costs.below(packing.cost)
+    const next = costs.below(packing.cost)
+    // The best that the bound leaves open first, then nearer and nearer to what is in hand.
+    const most = bound + ((next - bound) * turn) / (DIVES - 1)
     if (better(dive({ model, rest, left, material, most, below: costs.below, steps, turn }))) return done()
   }
-  trySearch([material, relaxed.worth], steps.left)
+  const full = relaxed.worth === null ? relaxation(model, rest, left, Number.NEGATIVE_INFINITY) : relaxed
+  if (raise(full.bound, 'relaxation')) return done()
+  trySearch([material, full.worth ?? material], steps.left)
   return done()
 }

@@ -2,39 +2,60 @@ import { ROUNDING_M } from './equations.ts'
 import type { Model } from './model.ts'
 import { add, type Counts, emptyFilling, takeOff } from './room.ts'
 
-/** Steps that one pricing may take before it settles for a bound. */
-const MOST_STEPS = 20_000
+/** Relative slack of worth. */
+const SLACK = 1e-9
 
-interface Priced {
-  /** Worth of the best filling found. */
+export interface Priced {
+  /** Worth of the best filling found; what had to be beaten where none does. */
   readonly worth: number
   /** No filling is worth more than this. */
   readonly atMost: number
-  readonly counts: Counts
+  /** The filling, or null where none beats what had to be beaten. */
+  readonly counts: Counts | null
 }
 
-/** The filling of one stick that is worth most: a knapsack by branch and bound, densest kinds first. */
-export function worthiest(model: Model, supply: Counts, pieces: Float64Array, capacity_m: number): Priced {
-  const density = (i: number) => pieces[i]! / model.kinds[i]!.least_m
-  const order = model.kinds.flatMap((_, i) => (pieces[i]! > 0 && supply[i]! > 0 ? [i] : []))
-  order.sort((a, b) => density(b) - density(a) || a - b)
+/**
+ * The filling of one stick that is worth most, if it is worth more than `beat`: a knapsack by branch and bound,
+ * densest kinds first.
+ */
+export function worthiest(
+  model: Model,
+  supply: Counts,
+  pieces: Float64Array,
+  capacity_m: number,
+  beat: number,
+  most_count: number,
+): Priced {
+  const { kinds } = model
+  const density = Float64Array.from(pieces, (p, i) => p / kinds[i]!.least_m)
+  const order = kinds.flatMap((_, i) => (pieces[i]! > 0 && supply[i]! > 0 ? [i] : []))
+  order.sort((a, b) => density[b]! - density[a]! || a - b)
   const filling = emptyFilling(model)
-  const counts = new Int32Array(model.kinds.length)
-  let best = 0
-  let bestCounts = counts.slice()
-  let steps = MOST_STEPS
-  const bound = order.length > 0 ? density(order[0]!) * capacity_m : 0
+  const counts = new Int32Array(kinds.length)
+  const slack = SLACK * Math.max(beat, 1e-3)
+  const full_m = capacity_m + ROUNDING_M
+  let best = beat
+  let bestCounts: Counts | null = null
+  let steps = most_count
 
-  const walk = (at: number, worth: number, least_m: number): void => {
-    if (worth > best + 1e-12) {
+  const walk = (from: number, worth: number, least_m: number): void => {
+    if (worth > best + slack) {
       best = worth
       bestCounts = counts.slice()
     }
+    let at = from
+    // A kind whose least length has no room cannot be added; stubs may fill less than their least beside an odd one.
+    while (
+      at < order.length &&
+      kinds[order[at]!]!.role === 'alone' &&
+      kinds[order[at]!]!.own_m + filling.taken_m > full_m
+    )
+      at++
     if (at === order.length || steps <= 0) return
     steps--
     const i = order[at]!
-    if (worth + (capacity_m - least_m) * density(i) <= best + 1e-12) return
-    const kind = model.kinds[i]!
+    if (worth + (full_m - least_m) * density[i]! <= best + slack) return
+    const kind = kinds[i]!
     const marks = [filling.taken_m]
     while (counts[i]! < supply[i]! && add(model, filling, kind, capacity_m)) {
       counts[i]! += 1
@@ -48,9 +69,6 @@ export function worthiest(model: Model, supply: Counts, pieces: Float64Array, ca
     }
   }
   walk(0, 0, 0)
-  return {
-    worth: best,
-    atMost: steps > 0 ? best + 1e-12 : Math.max(best, bound * (1 + ROUNDING_M)),
-    counts: bestCounts,
-  }
+  const bound = order.length > 0 ? density[order[0]!]! * full_m : 0
+  return { worth: best, atMost: steps > 0 ? best + slack : Math.max(best, bound) + slack, counts: bestCounts }
 }

@@ -4,7 +4,8 @@ import { add, type Counts, emptyFilling, type Load } from './room.ts'
 import { type Worth, worthOf } from './search.ts'
 
 export interface Relaxation {
-  readonly worth: Worth
+  /** Null where the relaxation ended early. */
+  readonly worth: Worth | null
   /** No plan costs less. */
   readonly bound: number
   /** Sticks of the relaxed plan, in fractions. */
@@ -96,68 +97,83 @@ function pivot(t: Tableau, column: Float64Array, cost: number, entering: Tableau
   return true
 }
 
+/** Steps of a pricing that looks for a better column, and of one that must prove that there is none. */
+const LOOK_STEPS = 1500
+const PROOF_STEPS = 40_000
+
 /** Worth that no filling of any stick exceeds, from duals that may exceed it a little (Farley1990). */
 function sound(model: Model, supply: Counts, duals: Float64Array): Worth {
   const pieces = Float64Array.from(model.kinds, (_, i) => Math.max(0, duals[i]!))
-  const most = model.bins.map((bin) => worthiest(model, supply, pieces, bin.capacity_m).atMost)
-  const scale = model.bins.reduce(
-    (s, bin, b) => (bin.from === 'hand' || most[b]! <= 0 ? s : Math.min(s, bin.cost / most[b]!)),
-    1,
-  )
+  const most = model.bins.map((bin) => worthiest(model, supply, pieces, bin.capacity_m, bin.cost, PROOF_STEPS).atMost)
+  const scale = model.bins.reduce((s, bin, b) => (bin.from === 'hand' ? s : Math.min(s, bin.cost / most[b]!)), 1)
   return {
     pieces: pieces.map((p) => p * scale),
     bins: Float64Array.from(model.bins, (bin, b) => (bin.from === 'hand' ? scale * most[b]! : 0)),
   }
 }
 
-/** The column that most improves the relaxed plan, or null where none does. */
-function entering(model: Model, supply: Counts, duals: Float64Array, limited: readonly number[]) {
+interface Entering {
+  readonly column: Float64Array
+  readonly cost: number
+  readonly load: Tableau['basis'][number]
+}
+
+/** A column that improves the relaxed plan, or null where the steps find none. */
+function entering(
+  model: Model,
+  supply: Counts,
+  duals: Float64Array,
+  limited: readonly number[],
+  steps_count: number,
+): Entering | null {
   const kinds = model.kinds.length
   const rows = duals.length
   let least = -1e-7
-  let found: { column: Float64Array; cost: number; load: Tableau['basis'][number] } | null = null
-  const unit = (row: number, sign: number) => {
-    const column = new Float64Array(rows)
-    column[row] = sign
-    return { column, cost: 0, load: null }
-  }
+  let found: Entering | null = null
   for (let i = 0; i < rows; i++) {
     const reduced = i < kinds ? duals[i]! : -duals[i]!
-    if (reduced < least) {
-      least = reduced
-      found = unit(i, i < kinds ? -1 : 1)
-    }
+    if (reduced >= least) continue
+    least = reduced
+    const column = new Float64Array(rows)
+    column[i] = i < kinds ? -1 : 1
+    found = { column, cost: 0, load: null }
   }
   const pieces = Float64Array.from(model.kinds, (_, i) => Math.max(0, duals[i]!))
-  model.bins.forEach((bin, b) => {
+  for (let b = 0; b < model.bins.length; b++) {
+    const bin = model.bins[b]!
     const row = limited.indexOf(b)
     const base = bin.cost - (row < 0 ? 0 : duals[kinds + row]!)
-    const { worth, counts } = worthiest(model, supply, pieces, bin.capacity_m)
-    if (base - worth >= least) return
+    const { worth, counts } = worthiest(model, supply, pieces, bin.capacity_m, Math.max(0, base - least), steps_count)
+    if (counts === null) continue
     least = base - worth
     const column = new Float64Array(rows)
     column.set(counts)
     if (row >= 0) column[kinds + row] = 1
     found = { column, cost: bin.cost, load: { bin: b, counts } }
-  })
-  return found as { column: Float64Array; cost: number; load: Tableau['basis'][number] } | null
+  }
+  return found
 }
 
 /**
- * The cutting plan with sticks in fractions (GilmoreGomory1961): a simplex over fillings that a knapsack brings in one at a time.
- * Its bound holds even where rounds run out, since the worth is scaled to what a knapsack can prove.
+ * The cutting plan with sticks in fractions (GilmoreGomory1961): a simplex over fillings that a knapsack brings in one
+ * at a time. It ends early where its cost is down to `enough`: a bound above that can no longer come of it.
+ * The bound holds even where rounds run out, since the worth is scaled to what a knapsack can prove.
  */
-export function relaxation(model: Model, rest: Counts, left: Float64Array): Relaxation {
+export function relaxation(model: Model, rest: Counts, left: Float64Array, enough: number): Relaxation {
   const limited = model.bins.flatMap((bin, b) => (Number.isFinite(bin.limit) ? [b] : []))
   const t = start(model, rest, left, limited)
   const rounds = 60 + 12 * t.rows
-  for (let round = 0; round < rounds; round++) {
-    const next = entering(model, rest, dualsOf(t), limited)
+  let early = false
+  for (let round = 0; round < rounds && !early; round++) {
+    const duals = dualsOf(t)
+    const next = entering(model, rest, duals, limited, LOOK_STEPS) ?? entering(model, rest, duals, limited, PROOF_STEPS)
     if (next === null || !pivot(t, next.column, next.cost, next.load)) break
+    early = t.costs.reduce((sum, c, r) => sum + c * t.values[r]!, 0) <= enough
   }
-  const worth = sound(model, rest, dualsOf(t))
   const columns = t.basis.flatMap((load, r) =>
     load !== null && t.values[r]! > EPSILON ? [{ ...load, times: t.values[r]! }] : [],
   )
+  if (early) return { worth: null, bound: 0, columns }
+  const worth = sound(model, rest, dualsOf(t))
   return { worth, bound: worthOf(worth, rest, left), columns }
 }
