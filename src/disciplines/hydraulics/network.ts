@@ -1,34 +1,18 @@
 /**
  * Steady flow from one pump through a tree of tubes to open ends at any height.
  *
- * In a tree the heads and flows of a whole path follow from the head at its last branching: downstream of it each open
- * end draws what that head drives (nothing where the end lies above it), and going up, each tube adds its loss and each
- * branching the draw of its other branches. Both the head at the top and the flow rise with the head at the bottom, so
- * one bracketed Newton search closes the balance with the pump. A branch that branches again is the same question with
- * its top head given, and the longest path is always the outer one, so that the nesting stays shallow.
- *
- * Water is conserved by construction; what is left over is a head, `residual_m`.
+ * The unknowns are the flows of the open ends; those of all other tubes are their sums, so water is conserved by
+ * construction, and what is left over at an open end is a head. Each round takes the heads down the tree with the true
+ * losses, then makes one Newton step for all ends at once: in a tree the linear system is solved by one sweep up and
+ * one down. An end that would run backward is shut, and opened again when the head before it rises above its height.
+ * Should the rounds not settle, the guarded way of `network-nested.ts` answers instead.
  */
-import { compiledPump, type HeadAndSlope, type PumpCurve } from './equations-pump.ts'
-import { lossAndSlope, type PipeLaw, pipeFlow, pipeLaw, type Tube } from './pipe-law.ts'
+import { compiledPump, type HeadAndSlope } from './equations-pump.ts'
+import { nestedFlows } from './network-nested.ts'
+import type { Network, Run } from './network-tree.ts'
+import { lossAndSlope, type PipeLaw, pipeFlow, pipeLaw } from './pipe-law.ts'
 
-/** A tube in the tree: it ends open at a height, or in branches. With neither it is a dead end. */
-export interface Run extends Tube {
-  readonly id: string
-  /** Height of the open end above the datum of `level_m`. */
-  readonly outlet_m?: number
-  readonly branches?: readonly Run[]
-}
-
-export interface Network {
-  /** Height of the water in the reservoir: the low line, for the worst hour. */
-  readonly level_m: number
-  readonly pump: PumpCurve
-  readonly riser: Run
-  readonly viscosity_m2_s: number
-  /** Standard gravity where absent. */
-  readonly gravity_m_s2?: number
-}
+export type { Network, Run } from './network-tree.ts'
 
 export interface RunState {
   readonly id: string
@@ -47,205 +31,198 @@ export interface NetworkState {
   readonly pumpHead_m: number
   readonly runs: readonly RunState[]
   readonly byId: ReadonlyMap<string, RunState>
-  /** Head by which the balance of the pump is not closed. */
+  /** Largest head by which an open end is out of balance. */
   readonly residual_m: number
   readonly iterations: number
 }
 
-/** Newton and halving steps of one search; a bracket of doubles closes well before. */
-const STEP_LIMIT = 100
-const OUTER_CLOSED_m = 1e-10
-const INNER_CLOSED_m = 1e-12
+/** Rounds after which the guarded way takes over; the usual tree settles in six to twelve. */
+const ROUND_LIMIT = 40
+/** A tenth of a micrometre of water: far below any reading, far above the rounding of the sums. */
+const CLOSED_m = 1e-7
 
-/** A tube at work: the law of its loss, what hangs on it, and where the search stands. */
-interface Working {
-  readonly run: Run
-  readonly law: PipeLaw
-  /** Lowest open end below: under this head nothing flows. */
-  readonly lowest_m: number
-  /** The path of branchings below this tube, the deepest first; empty for an open or dead end. */
-  readonly path: readonly Working[]
-  /** For a branching: the branches that the path does not follow. At the deepest branching: all of them. */
-  readonly aside: readonly Working[]
-  readonly below: readonly Working[]
-  flow_m3_s: number
-  inletHead_m: number
-  /** Head at the deepest branching in the last search: where the next one starts. */
-  deepHead_m: number
+/** The tree laid out so that a tube comes before its branches, with the numbers of the search beside it. */
+interface Work {
+  readonly pump: (flow_m3_s: number) => HeadAndSlope
+  readonly level_m: number
+  readonly runs: readonly Run[]
+  readonly parent: readonly number[]
+  readonly laws: readonly PipeLaw[]
+  /** Height of the open end; NaN where the tube branches or is dead. */
+  readonly outlet: Float64Array
+  readonly flow: Float64Array
+  readonly inlet: Float64Array
+  readonly loss: Float64Array
+  readonly slope: Float64Array
+  /** Head left over at an open end. */
+  readonly over: Float64Array
+  /** Change of flow as a + b × change of head at the upper end. */
+  readonly a: Float64Array
+  readonly b: Float64Array
 }
 
-/** Flow into a part of the tree at a head, and its growth with the head. */
-interface Draw {
-  readonly flow: number
-  readonly slope: number
-}
-
-function working(run: Run, network: Network): Working {
-  const law = pipeLaw(run, network.viscosity_m2_s, network.gravity_m_s2)
-  const below = (run.branches ?? []).map((branch) => working(branch, network))
-  if (run.outlet_m !== undefined && below.length > 0)
-    throw new RangeError(`solveNetwork: run ${run.id} has an open end and branches`)
-  const rest = { run, law, below, flow_m3_s: 0, inletHead_m: 0, deepHead_m: Number.NaN }
-  const lowest_m = Math.min(run.outlet_m ?? Number.POSITIVE_INFINITY, ...below.map((b) => b.lowest_m))
-  const main = below.reduce<Working | null>(
-    (deepest, b) => (b.path.length > (deepest?.path.length ?? 0) ? b : deepest),
-    null,
-  )
-  if (below.length === 0) return { ...rest, lowest_m, path: [], aside: [] }
-  const node: Working = { ...rest, lowest_m, path: [], aside: below.filter((b) => b !== main) }
-  // The path ends with the tube itself, so it must be the same object: filled in once, here.
-  return Object.assign(node, { path: [...(main?.path ?? []), node] })
-}
-
-/** Flow that enters a branch whose upper end stands at a head. Leaves the state of the branch behind. */
-function draw(w: Working, head_m: number): Draw {
-  w.inletHead_m = head_m
-  if (w.path.length > 0) return drawOfPath(w, head_m)
-  w.flow_m3_s = w.run.outlet_m === undefined ? 0 : pipeFlow(w.law, head_m - w.run.outlet_m)
-  if (w.flow_m3_s === 0) return { flow: 0, slope: 0 }
-  return { flow: w.flow_m3_s, slope: 1 / lossAndSlope(w.law, w.flow_m3_s).slope }
-}
-
-/** Draw of a branch that branches again: the head at its deepest branching is sought that gives the head above. */
-function drawOfPath(w: Working, head_m: number): Draw {
-  if (head_m <= w.lowest_m) {
-    climb(w.path, head_m)
-    return { flow: 0, slope: 0 }
+function laidOut(network: Network): Work {
+  const runs: Run[] = []
+  const parent: number[] = []
+  const lay = (run: Run, from: number) => {
+    if (run.outlet_m !== undefined && (run.branches?.length ?? 0) > 0)
+      throw new RangeError(`solveNetwork: run ${run.id} has an open end and branches`)
+    const at = runs.push(run) - 1
+    parent.push(from)
+    for (const branch of run.branches ?? []) lay(branch, at)
   }
-  const found = search({
-    low: w.lowest_m,
-    high: head_m,
-    start: w.deepHead_m,
-    closed: INNER_CLOSED_m,
-    of: (deep) => {
-      const top = climb(w.path, deep)
-      return { over: top.head - head_m, slope: top.headSlope, top }
-    },
-  })
-  w.deepHead_m = found.at
-  return { flow: found.value.top.flow, slope: found.value.top.flowSlope / found.value.top.headSlope }
+  lay(network.riser, -1)
+  const column = () => new Float64Array(runs.length)
+  return {
+    pump: compiledPump(network.pump),
+    level_m: network.level_m,
+    runs,
+    parent,
+    laws: runs.map((run) => pipeLaw(run, network.viscosity_m2_s, network.gravity_m_s2)),
+    outlet: Float64Array.from(runs, (run) => run.outlet_m ?? Number.NaN),
+    flow: column(),
+    inlet: column(),
+    loss: column(),
+    slope: column(),
+    over: column(),
+    a: column(),
+    b: column(),
+  }
 }
 
-interface Top {
-  readonly head: number
-  readonly flow: number
-  readonly headSlope: number
-  readonly flowSlope: number
+const isOpen = (w: Work, i: number): boolean => !Number.isNaN(w.outlet[i]!)
+
+/** Sums the flows of the open ends up the tree. */
+function sumUp(w: Work): void {
+  for (let i = w.runs.length - 1; i >= 0; i--) if (!isOpen(w, i)) w.flow[i] = 0
+  for (let i = w.runs.length - 1; i > 0; i--) w.flow[w.parent[i]!]! += w.flow[i]!
 }
 
-/** From the head at the deepest branching of a path to head and flow at its upper end. */
-function climb(path: readonly Working[], deepHead_m: number): Top {
-  let head = deepHead_m
-  let flow = 0
-  let headSlope = 1
-  let flowSlope = 0
-  for (const w of path) {
-    for (const branch of w.aside) {
-      const d = draw(branch, head)
-      flow += d.flow
-      flowSlope += d.slope * headSlope
+/** Heads down the tree at the present flows; gives the largest head out of balance, and the slope of the pump. */
+function headsDown(w: Work): { readonly worst_m: number; readonly pumpSlope: number } {
+  const { head_m, slope } = w.pump(w.flow[0]!)
+  let worst_m = 0
+  for (let i = 0; i < w.runs.length; i++) {
+    const up = w.parent[i]!
+    w.inlet[i] = up < 0 ? w.level_m + head_m : w.inlet[up]! - w.loss[up]!
+    const at = lossAndSlope(w.laws[i]!, w.flow[i]!)
+    w.loss[i] = at.loss_m
+    w.slope[i] = at.slope
+    if (!isOpen(w, i)) continue
+    const over = w.inlet[i]! - at.loss_m - w.outlet[i]!
+    w.over[i] = over
+    worst_m = Math.max(worst_m, w.flow[i]! > 0 ? Math.abs(over) : over)
+  }
+  return { worst_m, pumpSlope: slope }
+}
+
+/** Opens the shut ends that now lie below the head: half of what that head alone would drive. */
+function openEnds(w: Work): boolean {
+  let opened = false
+  for (let i = 0; i < w.runs.length; i++) {
+    if (!isOpen(w, i) || w.flow[i]! > 0 || w.over[i]! <= CLOSED_m) continue
+    w.flow[i] = pipeFlow(w.laws[i]!, w.over[i]!) / 2
+    opened = true
+  }
+  return opened
+}
+
+/** One Newton step for all open ends: sweep up for the draw of each tube, down for the change of each head. */
+function step(w: Work, pumpSlope: number): void {
+  const { a, b, flow, slope, over, parent } = w
+  for (let i = 0; i < w.runs.length; i++) if (!isOpen(w, i)) a[i] = b[i] = 0
+  for (let i = w.runs.length - 1; i >= 0; i--) {
+    if (isOpen(w, i)) {
+      const runs = flow[i]! > 0
+      b[i] = runs ? 1 / slope[i]! : 0
+      a[i] = runs ? over[i]! / slope[i]! : 0
+    } else {
+      const damped = 1 + b[i]! * slope[i]!
+      a[i]! /= damped
+      b[i]! /= damped
     }
-    const { loss_m, slope } = lossAndSlope(w.law, flow)
-    w.flow_m3_s = flow
-    head += loss_m
-    headSlope += slope * flowSlope
-    w.inletHead_m = head
+    const up = parent[i]!
+    if (up < 0) continue
+    a[up]! += a[i]!
+    b[up]! += b[i]!
   }
-  return { head, flow, headSlope, flowSlope }
-}
-
-/** Bracketed Newton on a rising function; halves the bracket where Newton leaves it or gains too little. */
-function search<T extends { readonly over: number; readonly slope: number }>(given: {
-  readonly low: number
-  readonly high: number
-  readonly start: number
-  readonly closed: number
-  readonly of: (x: number) => T
-}): { readonly at: number; readonly value: T; readonly steps: number } {
-  let { low, high } = given
-  let at = given.start > low && given.start < high ? given.start : (low + high) / 2
-  let value = given.of(at)
-  let last = Number.POSITIVE_INFINITY
-  let steps = 1
-  for (; steps < STEP_LIMIT && Math.abs(value.over) > given.closed; steps++) {
-    if (value.over > 0) high = at
-    else low = at
-    const newton = at - value.over / value.slope
-    const gains = Math.abs(value.over) < last / 2
-    const next = gains && newton > low && newton < high ? newton : (low + high) / 2
-    if (next === low || next === high) break
-    last = Math.abs(value.over)
-    at = next
-    value = given.of(at)
+  // The change of head at the upper end of each tube replaces a: it is needed once, by the tubes below.
+  const change = a[0]! / (1 - b[0]! * pumpSlope)
+  let head = pumpSlope * change
+  for (let i = 0; i < w.runs.length; i++) {
+    const up = parent[i]!
+    if (up >= 0) head = a[up]!
+    const more = a[i]! + b[i]! * head
+    if (isOpen(w, i)) flow[i] = Math.max(0, flow[i]! + more)
+    a[i] = head - slope[i]! * more
   }
-  return { at, value, steps }
-}
-
-/** The pump against an open or dead end without branches is a path of one. */
-function climbOf(riser: Working, deep: number): Top {
-  if (riser.path.length > 0) return climb(riser.path, deep)
-  const { flow, slope } = draw(riser, deep)
-  return { head: deep, flow, headSlope: 1, flowSlope: slope }
 }
 
 /**
  * Solves the tree: flows and heads of all tubes, none backward, and which ends starve.
  *
- * Throws RangeError where a tube is impossible, or has an open end and branches.
+ * Throws RangeError where a tube or the pump is impossible, or a tube has an open end and branches.
  */
 export function solveNetwork(network: Network): NetworkState {
-  const pump = compiledPump(network.pump)
-  const riser = working(network.riser, network)
-  const still_m = network.level_m + pump(0).head_m
-  const ask = (deep: number) => {
-    const top = climbOf(riser, deep)
-    const { head_m, slope }: HeadAndSlope = pump(top.flow)
-    const over = top.head - network.level_m - head_m
-    return { over, slope: top.headSlope - slope * top.flowSlope, top, head_m }
+  const w = laidOut(network)
+  const still_m = w.level_m + w.pump(0).head_m
+  const start = startFlow(w, still_m)
+  for (let i = 0; i < w.runs.length; i++) if (w.outlet[i]! < still_m) w.flow[i] = start
+  let rounds = 0
+  let state = settle(w)
+  while (state.worst_m > CLOSED_m && rounds < ROUND_LIMIT) {
+    step(w, state.pumpSlope)
+    state = settle(w)
+    if (openEnds(w)) state = settle(w)
+    rounds++
   }
-  if (riser.lowest_m >= still_m) {
-    climbOf(riser, still_m)
-    return report(riser, { flow: 0, pumpHead_m: pump(0).head_m, residual_m: 0, steps: 0 })
-  }
-  const found = search({
-    low: riser.lowest_m,
-    high: still_m,
-    start: Number.NaN,
-    closed: OUTER_CLOSED_m,
-    of: ask,
-  })
-  const { top, head_m, over } = found.value
-  return report(riser, { flow: top.flow, pumpHead_m: head_m, residual_m: over, steps: found.steps })
+  if (state.worst_m <= CLOSED_m) return report(w, state.worst_m, rounds)
+  const guarded = nestedFlows(network)
+  w.flow.set(guarded.flows)
+  return report(w, settle(w).worst_m, rounds + guarded.steps)
 }
 
-function report(
-  riser: Working,
-  given: { readonly flow: number; readonly pumpHead_m: number; readonly residual_m: number; readonly steps: number },
-): NetworkState {
-  const runs: RunState[] = []
-  collect(riser, runs)
+function settle(w: Work): { readonly worst_m: number; readonly pumpSlope: number } {
+  sumUp(w)
+  return headsDown(w)
+}
+
+/** Where the pump would give half of the head between still water and the lowest end, shared among the ends. */
+function startFlow(w: Work, still_m: number): number {
+  let ends = 0
+  let lowest = still_m
+  for (let i = 0; i < w.runs.length; i++) {
+    if (!(w.outlet[i]! < still_m)) continue
+    ends++
+    lowest = Math.min(lowest, w.outlet[i]!)
+  }
+  if (ends === 0) return 0
+  const half = (still_m - lowest) / 2
+  let flow = pipeFlow(w.laws[0]!, half)
+  for (let k = 0; k < 30 && w.pump(flow).head_m < still_m - w.level_m - half; k++) flow /= 2
+  return flow / ends
+}
+
+function report(w: Work, residual_m: number, iterations: number): NetworkState {
+  const runs = w.runs.map((run, i): RunState => {
+    const flow_m3_s = w.flow[i]!
+    return {
+      id: run.id,
+      flow_m3_s,
+      velocity_m_s: flow_m3_s / ((Math.PI / 4) * run.bore_m ** 2),
+      reynolds: w.laws[i]!.reynoldsPerFlow * flow_m3_s,
+      loss_m: w.loss[i]!,
+      inletHead_m: w.inlet[i]!,
+      outletHead_m: w.inlet[i]! - w.loss[i]!,
+      starved: isOpen(w, i) && flow_m3_s === 0,
+    }
+  })
   return {
-    flow_m3_s: given.flow,
-    pumpHead_m: given.pumpHead_m,
+    flow_m3_s: w.flow[0]!,
+    pumpHead_m: w.inlet[0]! - w.level_m,
     runs,
     byId: new Map(runs.map((run) => [run.id, run])),
-    residual_m: given.residual_m,
-    iterations: given.steps,
+    residual_m,
+    iterations,
   }
-}
-
-function collect(w: Working, into: RunState[]): void {
-  const area = (Math.PI / 4) * w.run.bore_m ** 2
-  const { loss_m } = lossAndSlope(w.law, w.flow_m3_s)
-  into.push({
-    id: w.run.id,
-    flow_m3_s: w.flow_m3_s,
-    velocity_m_s: w.flow_m3_s / area,
-    reynolds: w.law.reynoldsPerFlow * w.flow_m3_s,
-    loss_m,
-    inletHead_m: w.inletHead_m,
-    outletHead_m: w.inletHead_m - loss_m,
-    starved: w.run.outlet_m !== undefined && w.flow_m3_s === 0,
-  })
-  for (const branch of w.below) collect(branch, into)
 }
