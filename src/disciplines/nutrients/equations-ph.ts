@@ -1,6 +1,6 @@
 import { root } from '../../kernel/solve.ts'
 import { type Amounts, mixed, referenceCharge } from './composition.ts'
-import { type Conditions, constantsAt, type Speciation, speciation } from './speciation.ts'
+import { type Conditions, chargeAgainstPh, type Speciation, speciation } from './speciation.ts'
 
 /** Ends between which any water that a grower meets has its pH. */
 const [SOUREST, MOST_ALKALINE] = [0, 14]
@@ -17,9 +17,7 @@ const PH_STEP = 1e-9
  * Source   Balance.solution
  */
 export function solutionPh(given: Conditions & { readonly amounts: Amounts }): number {
-  const constants = constantsAt(given.temperature_C)
-  const of = (pH: number) => speciation({ ...given, pH, constants }).netCharge_mol_m3
-  return root({ of, low: SOUREST, high: MOST_ALKALINE, within: PH_STEP })
+  return root({ of: chargeAgainstPh(given), low: SOUREST, high: MOST_ALKALINE, within: PH_STEP })
 }
 
 /** The solution as it stands at its own pH. */
@@ -72,9 +70,8 @@ export function analysedWater(given: {
   const { alkalinity_mol_m3: alk, pH, temperature_C } = given
   const reported = { ...given.amounts, HCO3: 0, unmeasured: 0 }
   const known = { ...reported, unmeasured: alk - alkalinity({ amounts: reported }) }
-  const constants = constantsAt(temperature_C)
   const of = (HCO3: number) =>
-    speciation({ amounts: { ...known, HCO3 }, pH, temperature_C, carbonDioxide_Pa: null, constants }).netCharge_mol_m3
+    speciation({ amounts: { ...known, HCO3 }, pH, temperature_C, carbonDioxide_Pa: null }).netCharge_mol_m3
   if (of(0) <= 0) return known
   let high = Math.max(alk, 1e-3) * 2
   while (of(high) > 0 && high < 1e6) high *= 2
@@ -99,13 +96,12 @@ export function acidDose(
     readonly acid: Amounts
   },
 ): number {
-  const constants = constantsAt(given.temperature_C)
   const at = (n: number) =>
     mixed([
       { amounts: given.amounts, times: 1 },
       { amounts: given.acid, times: n },
     ])
-  const of = (n: number) => speciation({ ...given, amounts: at(n), constants }).netCharge_mol_m3
+  const of = (n: number) => speciation({ ...given, amounts: at(n) }).netCharge_mol_m3
   const demand = of(0)
   if (demand <= 0) return 0
   let high = demand
