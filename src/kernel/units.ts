@@ -30,6 +30,7 @@ export const units = {
   K: 'temperature difference',
   mol_m3: 'amount concentration (mmol/L)',
   g_m3: 'mass concentration (mg/L)',
+  g_m3_s: 'use of a dissolved substance',
   S_m: 'conductivity',
   S_m2_mol: 'molar conductivity',
   umol_m2_s: 'photon flux density',

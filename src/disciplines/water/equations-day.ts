@@ -1,0 +1,195 @@
+import { bodies } from '../../tables/heat.ts'
+import { type HeatPaths, type SolutionCourse, type SolutionDay, type SunlitWall, throughDay } from './day.ts'
+import { evaporation, evaporationHeat, heatCapacity, icedTemperature, streamConductance } from './equations-heat.ts'
+
+const DAY_s = 86_400
+/** Ten minutes: short against the hours in which a tank warms. */
+const STEPS = 144
+const STEP_s = DAY_s / STEPS
+/** The daily map contracts, so that few rounds suffice; a bound in case of an input that no tank has. */
+const ROUNDS = 60
+const CLOSED_K = 1e-7
+const PATHS = ['walls', 'sun', 'column', 'columnSun', 'pump', 'ground'] as const
+
+type Path = (typeof PATHS)[number]
+
+/** One linear path of heat during a step: a conductance towards a temperature, and a constant part. */
+interface Flow {
+  readonly path: Path
+  readonly conductance_W_K: number
+  readonly towards_C: number
+  readonly constant_W: number
+}
+
+/** What a step has whatever the temperature of the solution: its flows, and their sums as q - G T. */
+interface Weather {
+  readonly flows: readonly Flow[]
+  readonly conductance_W_K: number
+  readonly heat_W: number
+  readonly vapour_Pa: number
+}
+
+const sunIn = (wall: SunlitWall, time_s: number) =>
+  (wall.conductance_W_m2_K / wall.outside_W_m2_K) * wall.absorptance * throughDay(wall.sun_W_m2, time_s)
+
+function flowsAt(day: SolutionDay, time_s: number): readonly Flow[] {
+  const air = throughDay(day.air_C, time_s)
+  const to = (path: Path, conductance_W_K: number, towards_C: number, constant_W = 0): Flow => ({
+    path,
+    conductance_W_K,
+    towards_C,
+    constant_W,
+  })
+  const flows = day.walls.flatMap((wall) => [
+    to('walls', wall.conductance_W_m2_K * wall.area_m2, air),
+    to('sun', 0, 0, sunIn(wall, time_s) * wall.area_m2),
+  ])
+  if (day.column !== null) {
+    const { wall, flow_kg_s, running } = day.column
+    const wall_W_K = wall.conductance_W_m2_K * wall.area_m2
+    const G = streamConductance({ flow_kg_s, wall_W_K }) * throughDay(running, time_s)
+    const lift = wall_W_K > 0 ? (sunIn(wall, time_s) * wall.area_m2) / wall_W_K : 0
+    flows.push(to('column', G, air), to('columnSun', 0, 0, G * lift))
+  }
+  flows.push(to('pump', 0, 0, throughDay(day.pump_W, time_s)))
+  if (day.ground !== null) flows.push(to('ground', day.ground.conductance_W_K, day.ground.ground_C))
+  return flows
+}
+
+/** The weather of each step, taken at its middle. */
+function weatherOf(day: SolutionDay): readonly Weather[] {
+  return Array.from({ length: STEPS }, (_, k) => {
+    const time_s = (k + 0.5) * STEP_s
+    const flows = flowsAt(day, time_s)
+    return {
+      flows,
+      conductance_W_K: flows.reduce((sum, flow) => sum + flow.conductance_W_K, 0),
+      heat_W: flows.reduce((sum, flow) => sum + flow.conductance_W_K * flow.towards_C + flow.constant_W, 0),
+      vapour_Pa: throughDay(day.evaporation?.vapour_Pa ?? [], time_s),
+    }
+  })
+}
+
+/** Heat lost by evaporation, made linear about a temperature: loss there and its slope. */
+function drying(given: {
+  readonly from: NonNullable<SolutionDay['evaporation']>
+  readonly vapour_Pa: number
+  readonly at_C: number
+}) {
+  const { from, vapour_Pa, at_C } = given
+  const { area_m2, convection_W_m2_K, pressure_Pa } = from
+  const loss = (water_C: number) =>
+    area_m2 *
+    evaporation({ convection_W_m2_K, pressure_Pa, water_C, vapour_Pa }) *
+    evaporationHeat({ temperature_C: water_C })
+  const width_K = 0.01
+  const here = loss(at_C)
+  return { loss_W: here, slope_W_K: (loss(at_C + width_K) - here) / width_K }
+}
+
+/** One step under constant flows: exact exponential, and the mean over the step for the ledger. */
+function stepped(T0: number, C: number, conductance_W_K: number, net_W: number) {
+  const x = (conductance_W_K * STEP_s) / C
+  // (1 - e^-x)/x and its mean keep their digits where nothing conducts.
+  const e1 = Math.abs(x) < 1e-6 ? 1 - x / 2 : -Math.expm1(-x) / x
+  const e2 = Math.abs(x) < 1e-3 ? 0.5 - x / 6 + (x * x) / 24 : (1 - e1) / x
+  const rise = (net_W * STEP_s) / C
+  return { end: T0 + rise * e1, mean: T0 + rise * e2, keep: 1 - x * e1 }
+}
+
+/** A day from a starting temperature: course, means, evaporation, ice, and how much of a start is left at the end. */
+function walk(day: SolutionDay, weather: readonly Weather[], start_C: number) {
+  const C = heatCapacity({ volume_m3: day.volume_m3 })
+  const course = [start_C]
+  const means: number[] = []
+  let [T, keep, drying_J, evaporated_kg, ice_J] = [start_C, 1, 0, 0, 0]
+  for (const [k, { conductance_W_K, heat_W, vapour_Pa }] of weather.entries()) {
+    for (const { at_s, mass_kg, ice_C } of day.ice) {
+      if (Math.floor(at_s / STEP_s) !== k) continue
+      const cold = icedTemperature({ volume_m3: day.volume_m3, start_C: T, ice_kg: mass_kg, ice_C })
+      ice_J += C * (cold - T)
+      keep *= C / (C + mass_kg * bodies.rows.water.specificHeat_J_kg_K)
+      T = cold
+    }
+    const from = day.evaporation
+    const dry = from === null ? { loss_W: 0, slope_W_K: 0 } : drying({ from, vapour_Pa, at_C: T })
+    const step = stepped(T, C, conductance_W_K + dry.slope_W_K, heat_W - conductance_W_K * T - dry.loss_W)
+    const lost_J = (dry.loss_W + dry.slope_W_K * (step.mean - T)) * STEP_s
+    drying_J += lost_J
+    evaporated_kg += lost_J / evaporationHeat({ temperature_C: step.mean })
+    keep *= step.keep
+    means.push(step.mean)
+    T = step.end
+    course.push(T)
+  }
+  return { course, means, keep, drying_J, evaporated_kg, ice_J }
+}
+
+/** Heat by each path over the day. */
+function ledger(weather: readonly Weather[], walked: ReturnType<typeof walk>): HeatPaths {
+  const heat = Object.fromEntries(PATHS.map((path) => [path, 0])) as Record<Path, number>
+  for (const [k, { flows }] of weather.entries())
+    for (const { path, conductance_W_K, towards_C, constant_W } of flows)
+      heat[path] += (conductance_W_K * (towards_C - walked.means[k]!) + constant_W) * STEP_s
+  return {
+    walls_J: heat.walls,
+    sun_J: heat.sun,
+    column_J: heat.column,
+    columnSun_J: heat.columnSun,
+    pump_J: heat.pump,
+    ground_J: heat.ground,
+    evaporation_J: -walked.drying_J,
+    ice_J: walked.ice_J,
+  }
+}
+
+/** Checks what no tank can be before the loop multiplies it into nonsense. */
+function checked(day: SolutionDay): void {
+  const walls = day.column === null ? day.walls : [...day.walls, day.column.wall]
+  for (const wall of walls)
+    if (!(wall.area_m2 >= 0 && wall.conductance_W_m2_K >= 0 && wall.outside_W_m2_K > 0))
+      throw new RangeError(
+        `solutionCourse: wall ${wall.name} has A = ${wall.area_m2}, U = ${wall.conductance_W_m2_K}, h_o = ${wall.outside_W_m2_K}`,
+      )
+  const conducts =
+    walls.some((wall) => wall.area_m2 * wall.conductance_W_m2_K > 0) || (day.ground?.conductance_W_K ?? 0) > 0
+  if (!conducts) throw new RangeError('solutionCourse: UA = 0, a tank that passes no heat has no steady day')
+}
+
+/**
+ * Temperature of the solution through a day that repeats itself, with the heat by each path.
+ *
+ *   C dT/dt = Σ G_i (T_i - T) + Σ q_j - L w(T)
+ *   T(24 h) = T(0)
+ *
+ * Symbols  C heat capacity [J/K], T temperature [°C], G_i conductances of walls, column and ground [W/K], T_i
+ *          temperatures of air and ground [°C], q_j heat of sun and pump [W], L heat of evaporation [J/kg], w evaporation [kg/s]
+ * Valid    stirred tank; weather the same day after day; no loss to the clear sky; ice melts at once
+ * Source   derived.heat-balance, exact over each step; the steady day by Newton's rule on the map of one day
+ * Throws   RangeError where no heat can pass, or a wall has a negative size
+ */
+export function solutionCourse(day: SolutionDay): SolutionCourse {
+  checked(day)
+  const weather = weatherOf(day)
+  let start = day.air_C.length > 0 ? day.air_C.reduce((a, b) => a + b, 0) / day.air_C.length : 0
+  let walked = walk(day, weather, start)
+  for (let round = 0; round < ROUNDS; round++) {
+    const miss = walked.course[STEPS]! - start
+    if (Math.abs(miss) < CLOSED_K) break
+    start += miss / (1 - walked.keep)
+    walked = walk(day, weather, start)
+  }
+  const { course, means, evaporated_kg } = walked
+  const [highest_C, lowest_C] = [Math.max(...course), Math.min(...course)]
+  return {
+    temperature_C: course,
+    step_s: STEP_s,
+    highest_C,
+    highestAt_s: course.indexOf(highest_C) * STEP_s,
+    lowest_C,
+    lowestAt_s: course.indexOf(lowest_C) * STEP_s,
+    mean_C: means.reduce((a, b) => a + b, 0) / STEPS,
+    heat: ledger(weather, walked),
+    evaporated_kg,
+  }
+}

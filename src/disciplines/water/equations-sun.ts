@@ -1,0 +1,113 @@
+/** Megajoules per square metre and day, the unit of the source, per W/m2. */
+const MJ_d = 86_400 / 1e6
+
+interface SunDay {
+  readonly latitude_rad: number
+  readonly dayOfYear: number
+}
+
+/** Inverse relative distance, declination and sunset angle of a day: equations 23 to 25 of the source. */
+function sunOfDay({ latitude_rad: φ, dayOfYear: J }: SunDay) {
+  if (!(Math.abs(φ) <= Math.PI / 2 && J >= 1 && J <= 366))
+    throw new RangeError(`sun of the day: φ = ${φ}, J = ${J} is no place or day`)
+  const dr = 1 + 0.033 * Math.cos((2 * Math.PI * J) / 365)
+  const δ = 0.409 * Math.sin((2 * Math.PI * J) / 365 - 1.39)
+  const ωs = Math.acos(Math.min(1, Math.max(-1, -Math.tan(φ) * Math.tan(δ))))
+  return { dr, δ, ωs }
+}
+
+/**
+ * Sunshine above the air on level ground, mean of a day.
+ *
+ *   Ra = (24·60/π) 0.0820 dr [ωs sin φ sin δ + cos φ cos δ sin ωs]
+ *
+ * Symbols  Ra radiation [MJ/(m2 d), returned as W/m2], dr inverse relative distance [1], δ declination [rad], ωs sunset
+ *          angle [rad], φ latitude [rad]
+ * Valid    all latitudes; polar night gives 0
+ * Source   Allen1998.FAO56, equations 21 and 23 to 25
+ * Throws   RangeError where latitude or day do not exist
+ */
+export function sunAboveAir(given: SunDay): number {
+  const φ = given.latitude_rad
+  const { dr, δ, ωs } = sunOfDay(given)
+  const Ra =
+    ((24 * 60) / Math.PI) * 0.082 * dr * (ωs * Math.sin(φ) * Math.sin(δ) + Math.cos(φ) * Math.cos(δ) * Math.sin(ωs))
+  return Math.max(0, Ra) / MJ_d
+}
+
+/**
+ * Longest possible sunshine of a day.
+ *
+ *   N = 24 ωs/π
+ *
+ * Symbols  N time from sunrise to sunset [h, returned in s], ωs sunset angle [rad]
+ * Valid    level horizon
+ * Source   Allen1998.FAO56, equation 34
+ * Throws   RangeError where latitude or day do not exist
+ */
+export function daylight(given: SunDay): number {
+  return (86_400 * sunOfDay(given).ωs) / Math.PI
+}
+
+/**
+ * Sunshine on level ground from hours of sun.
+ *
+ *   Rs = (0.25 + 0.50 n/N) Ra
+ *
+ * Symbols  Rs and Ra radiation on the ground and above the air [W/m2], n/N share of the possible sunshine [1]
+ * Valid    where the local numbers are not known
+ * Source   Allen1998.FAO56, equation 35
+ * Throws   RangeError where the share lies outside of 0 to 1
+ */
+export function sunOnGround(given: { readonly sunAboveAir_W_m2: number; readonly sunshineShare: number }): number {
+  const { sunAboveAir_W_m2: Ra, sunshineShare: s } = given
+  if (!(s >= 0 && s <= 1)) throw new RangeError(`sunOnGround: n/N = ${s} lies outside of 0 to 1`)
+  return (0.25 + 0.5 * s) * Ra
+}
+
+/**
+ * Sunshine on level ground under a clear sky.
+ *
+ *   Rso = (0.75 + 2e-5 z) Ra
+ *
+ * Symbols  Rso and Ra radiation [W/m2], z altitude [m]
+ * Valid    where the local numbers are not known
+ * Source   Allen1998.FAO56, equation 37
+ */
+export function clearSun(given: { readonly sunAboveAir_W_m2: number; readonly altitude_m: number }): number {
+  return (0.75 + 2e-5 * given.altitude_m) * given.sunAboveAir_W_m2
+}
+
+/**
+ * Heat shone away to the sky, mean of a day.
+ *
+ *   Rnl = 4.903e-9 (Tx⁴ + Tn⁴)/2 (0.34 - 0.14 sqrt(ea)) (1.35 Rs/Rso - 0.35)
+ *
+ * Symbols  Rnl net long-wave radiation [MJ/(m2 d), returned as W/m2], Tx and Tn highest and lowest temperature [K],
+ *          ea vapour pressure [kPa], Rs/Rso share of the clear sun [1]
+ * Valid    Rs/Rso up to 1
+ * Source   Allen1998.FAO56, equation 39
+ */
+export function skyLoss(given: {
+  readonly highest_C: number
+  readonly lowest_C: number
+  readonly vapour_Pa: number
+  readonly clearShare: number
+}): number {
+  const { highest_C, lowest_C, vapour_Pa, clearShare: s } = given
+  const fourth = ((highest_C + 273.16) ** 4 + (lowest_C + 273.16) ** 4) / 2
+  return (4.903e-9 * fourth * (0.34 - 0.14 * Math.sqrt(vapour_Pa / 1000)) * (1.35 * Math.min(1, s) - 0.35)) / MJ_d
+}
+
+/**
+ * Radiation that a green cover keeps.
+ *
+ *   Rn = (1 - 0.23) Rs - Rnl
+ *
+ * Symbols  Rn net radiation [W/m2], Rs sun on the ground [W/m2], Rnl net long-wave radiation [W/m2]
+ * Valid    green cover, albedo 0.23
+ * Source   Allen1998.FAO56, equations 38 and 40
+ */
+export function netRadiation(given: { readonly sun_W_m2: number; readonly skyLoss_W_m2: number }): number {
+  return 0.77 * given.sun_W_m2 - given.skyLoss_W_m2
+}
