@@ -133,14 +133,14 @@ export const actionLines: readonly string[] = [
 export function demoSheet(paper: PaperName): Page {
   const { body, upper } = areas(paper)
   const column = actions({
-    at: [body.left + 124.5, upper.top - 0.5],
+    at: [body.left + 124.5, upper.top - 2.5],
     width_mm: body.right - body.left - 124.5,
     lines: actionLines,
   })
-  const stub = paper === 'A4' ? moved(stubDrawing(), [body.left, body.bottom + 4]) : []
+  const stub = paper === 'A4' ? moved(stubDrawing(), [body.left, body.bottom + 1.5]) : []
   return sheet({
     paper,
     words,
-    drawing: [...moved(holeDrawing(), [body.left + 57.65, upper.top - 55]), ...column.drawing, ...stub],
+    drawing: [...moved(holeDrawing(), [body.left + 57.65, upper.top - 57]), ...column.drawing, ...stub],
   })
 }

@@ -5,17 +5,17 @@ import { polar } from './vector.ts'
 const QUARTER_rad = Math.PI / 2
 
 /** The four corners of the box a text stands in, from below the descenders to the top of its capitals. */
-export function letteringBox(text: Lettering, margin_mm = 0): readonly Point[] {
+export function letteringBox(text: Lettering, margin_mm: { x: number; y: number } = { x: 0, y: 0 }): readonly Point[] {
   const width = lettersWidth({ text: text.text, face: text.face, size_mm: text.size_mm })
   const start = text.anchor === 'start' ? 0 : text.anchor === 'middle' ? -width / 2 : -width
   const { capital, descent } = metrics(text.face)
-  const low = -descent * text.size_mm - margin_mm
-  const high = capital * text.size_mm + margin_mm
+  const low = -descent * text.size_mm - margin_mm.y
+  const high = capital * text.size_mm + margin_mm.y
   const c = Math.cos(text.turn_rad)
   const s = Math.sin(text.turn_rad)
   const corner = (u: number, v: number): Point => [text.at[0] + u * c - v * s, text.at[1] + u * s + v * c]
-  const from = start - margin_mm
-  const to = start + width + margin_mm
+  const from = start - margin_mm.x
+  const to = start + width + margin_mm.x
   return [corner(from, low), corner(to, low), corner(to, high), corner(from, high)]
 }
 

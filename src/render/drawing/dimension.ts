@@ -16,7 +16,7 @@ export const FIGURE_SIZE_mm = 3.2
 /** Clear of the outline, beyond the dimension line, and from the line up to the figure. */
 const GAP_mm = 0.8
 const BEYOND_mm = 1.2
-const LIFT_mm = 0.75
+const LIFT_mm = 1.1
 /** Length of the tail of an arrow that stands outside. */
 const TAIL_mm = 5
 
@@ -146,9 +146,13 @@ export function angleDimension(given: {
     arrowhead({ tip: polar(centre, r, from_rad), from: polar(centre, r, inside ? from_rad + head : from_rad - head) }),
     arrowhead({ tip: polar(centre, r, to_rad), from: polar(centre, r, inside ? to_rad - head : to_rad + head) }),
   ]
-  // The figure stands upright outside the arc, further out the more of its width lies across.
-  const out = r + 1.2 + (width / 2) * Math.abs(Math.cos(mid)) + (size_mm / 2) * Math.abs(Math.sin(mid))
-  const at = plus(polar(centre, out, mid), [0, -size_mm * 0.36])
+  // The figure stands upright: outside the arc, further out the more of its width lies across; where the angle is
+  // too small for it, past the tail of the arrow, so that it covers neither arm.
+  const half = (at_rad: number) => (width / 2) * Math.abs(Math.cos(at_rad)) + (size_mm / 2) * Math.abs(Math.sin(at_rad))
+  const past = to_rad + reach
+  const beyond = plus(polar(centre, r, past), times([-Math.sin(past), Math.cos(past)], 1 + half(past + Math.PI / 2)))
+  const middle = inside ? polar(centre, r + 1.2 + half(mid), mid) : beyond
+  const at = plus(middle, [0, -size_mm * 0.36])
   return [
     ...arms,
     arc(centre, r, from_rad - reach, to_rad + reach, 'dimension'),

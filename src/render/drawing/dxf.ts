@@ -144,7 +144,7 @@ export function dxf({ drawing, only, reference }: DxfOptions): string {
   const mark = referenceMark(box.left, box.bottom, reference)
   const whole = bounds([...chosen, ...mark])!
   const entities = [...new Set([...chosen, ...mark].map(entity))]
-  const layers = [...new Set([...chosen, ...mark].map(layerName))].sort()
+  const layers = [...new Set(['0', ...[...chosen, ...mark].map(layerName)])].sort()
   const layerRows = layers.map(
     (l) => pair(0, 'LAYER') + pair(2, l) + pair(70, 0) + pair(62, colours[l] ?? 7) + pair(6, lineType(l)),
   )

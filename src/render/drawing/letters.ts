@@ -97,12 +97,16 @@ export function lettersWidth({ text, face, size_mm }: { text: string; face: Face
 export const metrics = (face: Face): { capital: number; xHeight: number; descent: number; name: string } =>
   advances[face]
 
+/** A number keeps its unit: no line ends between "100" and "mm". */
+const withUnitsBound = (text: string): string =>
+  text.replace(/(\d) (?=(?:\p{L}{1,2}|[°%µ]\S*|\p{L}{1,3}\/\S+)(?:[\s.,;:)]|$))/gu, '$1\u00a0')
+
 /** A text broken into lines that fit; at spaces, and inside a word only where the word alone is too wide. */
 export function brokenLines(given: { text: string; face: Face; size_mm: number; width_mm: number }): readonly string[] {
   const { text, face, size_mm, width_mm } = given
   const fits = (t: string) => lettersWidth({ text: t, face, size_mm }) <= width_mm
   const lines: string[] = []
-  for (const paragraph of text.split('\n')) {
+  for (const paragraph of withUnitsBound(text).split('\n')) {
     let row = ''
     for (const word of paragraph.split(' ').filter((w) => w !== '')) {
       const longer = row === '' ? word : `${row} ${word}`
@@ -123,4 +127,22 @@ export function brokenLines(given: { text: string; face: Face; size_mm: number; 
     lines.push(row)
   }
   return lines
+}
+
+/** The same number of lines, but of even length: for short texts, where one word on a line of its own would look lost. */
+export function balancedLines(given: {
+  text: string
+  face: Face
+  size_mm: number
+  width_mm: number
+}): readonly string[] {
+  const lines = brokenLines(given)
+  let narrow = 0
+  let wide = given.width_mm
+  while (wide - narrow > 0.1) {
+    const width_mm = (narrow + wide) / 2
+    if (brokenLines({ ...given, width_mm }).length > lines.length) narrow = width_mm
+    else wide = width_mm
+  }
+  return brokenLines({ ...given, width_mm: wide })
 }

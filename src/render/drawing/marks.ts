@@ -89,7 +89,7 @@ export const levelMark = ({
     'dimension',
     { fill: 'paper' },
   ),
-  ...(text === '' ? [] : [lettering([x + 2, y + 0.5], text, { size_mm, halo: true })]),
+  ...(text === '' ? [] : [lettering([x + 2, y + 1.1], text, { size_mm, halo: true })]),
 ]
 
 /** A number in a ring that ties a sentence to a place. */

@@ -31,8 +31,8 @@ export interface PdfOptions {
 const POINTS_PER_mm = 72 / 25.4
 /** Grey of each fill, 0 black to 1 white. */
 const greys: Readonly<Record<Exclude<Fill, 'none'>, number>> = { solid: 0, paper: 1, wash: 0.91, water: 0.92 }
-/** Paper left clear round a figure. */
-const HALO_mm = 0.45
+/** Paper left clear round a figure; less below, so that the line under a dimension's figure stays whole. */
+const HALO_mm = { x: 0.5, y: 0.3 } as const
 /** Ligatures off: one letter stays one glyph, as measured; kerning stays on. */
 const features = { liga: false, clig: false, dlig: false, calt: false, kern: true }
 

@@ -36,7 +36,7 @@ const fills: Readonly<Record<Fill, string>> = {
 }
 const tones: Readonly<Record<Lettering['tone'], string>> = { ink: INK, quiet: INK, paper: '#fff' }
 /** Paper round a figure, both sides together. */
-const HALO_mm = 1.2
+const HALO_mm = 0.8
 
 /** Four places: a ten-thousandth of a millimetre, far below what a printer can show. */
 export const figure = (n: number): string => {

@@ -31,14 +31,14 @@ export function sheet(given: {
   const width_mm = page.right - page.left
   const title_mm = fittingSize({ text: words.title, face: 'serif', width_mm, sizes_mm: [7.4, 6.4, 5.6, 4.8] })
   const subtitle_mm = fittingSize({ text: words.subtitle, face: 'italic', width_mm, sizes_mm: [3.8, 3.4, 3] })
-  const rule = heading.bottom + 3.6
+  const rule = heading.bottom + 3.8
   const head: Drawing = [
     lettering([page.left, page.top - 5.6], oneLine({ text: words.title, face: 'serif', size_mm: title_mm, width_mm }), {
       face: 'serif',
       size_mm: title_mm,
     }),
     lettering(
-      [page.left, page.top - 11.4],
+      [page.left, page.top - 12.2],
       oneLine({ text: words.subtitle, face: 'italic', size_mm: subtitle_mm, width_mm }),
       { face: 'italic', size_mm: subtitle_mm, tone: 'quiet' },
     ),

@@ -10,7 +10,7 @@ export const papers: Readonly<Record<PaperName, { readonly width_mm: number; rea
 
 /** Common printers reach to 6 mm or less of the edge; the rest is room for a thumb and for a stretched print. */
 export const MARGIN_mm = 14
-const HEADING_mm = 18
+const HEADING_mm = 19.5
 const FOOT_mm = 21
 /** Between the foot and what stands above it. */
 const GAP_mm = 8

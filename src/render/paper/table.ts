@@ -40,25 +40,35 @@ interface Setting {
 const gutter = (columns: readonly Column[], i: number): number =>
   i === 0 ? 0 : columns[i]!.align === 'unit' ? UNIT_GUTTER_mm : GUTTER_mm
 
-/** Left edge and width of each column. */
+/** Left edge and width of each column: natural widths, then columns of words give way down to their longest word. */
 function measure({ columns, rows, width_mm, size_mm, boxed }: Setting): readonly { left: number; width: number }[] {
-  const natural = columns.map((column, i) => {
-    if (column.width_mm !== undefined) return column.width_mm
-    const head = lettersWidth({ text: column.heading, face: HEAD.face, size_mm: size_mm * HEAD.ratio })
-    return Math.max(head, ...rows.map((r) => lettersWidth({ text: r[i] ?? '', face: 'serif', size_mm })))
+  const widest = (i: number, texts: readonly string[]) => {
+    const head = lettersWidth({ text: columns[i]!.heading, face: HEAD.face, size_mm: size_mm * HEAD.ratio })
+    return Math.max(head, ...texts.map((text) => lettersWidth({ text, face: 'serif', size_mm })))
+  }
+  const sizes = columns.map((column, i) => {
+    if (column.width_mm !== undefined) return { natural: column.width_mm, slack: 0 }
+    const texts = rows.map((r) => r[i] ?? '')
+    const natural = widest(i, texts)
+    const narrowest =
+      column.align === 'words'
+        ? widest(
+            i,
+            texts.flatMap((t) => t.split(' ')),
+          )
+        : natural
+    return { natural, slack: natural - narrowest }
   })
   const first = boxed ? size_mm * 1.9 : 0
-  const gutters = columns.reduce((sum, _, i) => sum + gutter(columns, i), 0)
-  const wanted = natural.reduce((a, b) => a + b, 0) + gutters + first
-  const flexible = columns.map((c) => c.align === 'words' && c.width_mm === undefined)
-  const flexibleSum = natural.reduce((sum, w, i) => sum + (flexible[i] ? w : 0), 0)
-  const over = Math.max(0, wanted - width_mm)
-  const shrink = flexibleSum > 0 ? Math.max(0.2, 1 - over / flexibleSum) : 1
+  const sum = (numbers: readonly number[]) => numbers.reduce((x, y) => x + y, 0)
+  const wanted = first + sum(columns.map((_, i) => gutter(columns, i))) + sum(sizes.map((s) => s.natural))
+  const slack = sum(sizes.map((s) => s.slack))
+  const give = slack > 0 ? Math.min(1, Math.max(0, wanted - width_mm) / slack) : 0
   let x = first
-  return natural.map((w, i) => {
-    const width = flexible[i] ? w * shrink : w
+  return sizes.map(({ natural, slack }, i) => {
     x += gutter(columns, i)
     const left = x
+    const width = natural - give * slack
     x += width
     return { left, width }
   })

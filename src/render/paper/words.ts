@@ -1,4 +1,4 @@
-import { brokenLines, lettersWidth } from '../drawing/letters.ts'
+import { balancedLines, brokenLines, lettersWidth } from '../drawing/letters.ts'
 import { type Drawing, type Face, lettering, type Point, type Primitive, rectangle } from '../drawing/primitives.ts'
 
 export const TEXT_SIZE_mm = 3.6
@@ -18,9 +18,11 @@ export function paragraph(given: {
   readonly text: string
   readonly face?: Face
   readonly size_mm?: number
+  /** Lines of even length instead of full ones, for two or three short lines. */
+  readonly balanced?: boolean
 }): Block {
-  const { at, width_mm, text, face = 'serif', size_mm = TEXT_SIZE_mm } = given
-  const lines = brokenLines({ text, face, size_mm, width_mm })
+  const { at, width_mm, text, face = 'serif', size_mm = TEXT_SIZE_mm, balanced = false } = given
+  const lines = (balanced ? balancedLines : brokenLines)({ text, face, size_mm, width_mm })
   const step = size_mm * LEADING
   return {
     drawing: lines.map((row, i) => lettering([at[0], at[1] - size_mm * 0.9 - i * step], row, { face, size_mm })),
@@ -56,7 +58,13 @@ export function actions(given: {
   const out: Primitive[] = []
   let gone = 0
   for (const [i, text] of lines.entries()) {
-    const block = paragraph({ at: [at[0] + INDENT_mm, at[1] - gone], width_mm: width_mm - INDENT_mm, text, size_mm })
+    const block = paragraph({
+      at: [at[0] + INDENT_mm, at[1] - gone],
+      width_mm: width_mm - INDENT_mm,
+      text,
+      size_mm,
+      balanced: true,
+    })
     if (gone + block.height_mm > height_mm) return { drawing: out, height_mm: gone, rest: lines.slice(i) }
     // The box sits on the baseline and reaches a little above the capitals.
     const foot = at[1] - gone - size_mm * 0.9 - 0.45
