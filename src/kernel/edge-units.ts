@@ -28,8 +28,8 @@ export const edgeUnits: Readonly<Partial<Record<Unit, readonly EdgeUnit[]>>> = {
     { spell: ['cm'], over: 100 },
     { spell: ['m', 'metre', 'meter'] },
     { spell: ['um', 'µm', 'μm', 'micron'], over: 1e6 },
-    { spell: ['in', '"', '”', '″', 'inch', 'inches', "''"], times: INCH },
-    { spell: ['ft', "'", '’', '′', 'foot', 'feet'], times: FOOT },
+    { spell: ['in', '"', '”', '″', 'inch', 'inches', "''"], times: 254, over: 10_000 },
+    { spell: ['ft', "'", '’', '′', 'foot', 'feet'], times: 3048, over: 10_000 },
   ],
   m2: [
     { spell: ['m2', 'm²', 'sq m'] },
@@ -55,7 +55,7 @@ export const edgeUnits: Readonly<Partial<Record<Unit, readonly EdgeUnit[]>>> = {
   ],
   m3_s: [
     { spell: ['L/min', 'l/min', 'lpm', 'LPM'], over: 1000 * MINUTE },
-    { spell: ['L/h', 'l/h', 'lph', 'LPH', 'L/hr'], over: 1000 * HOUR },
+    { spell: ['L/h', 'l/h', 'lph', 'LPH', 'L/hr', 'L/hour'], over: 1000 * HOUR },
     { spell: ['L/s', 'l/s'], over: 1000 },
     { spell: ['mL/min', 'ml/min'], over: 1e6 * MINUTE },
     { spell: ['m3/h', 'm³/h'], over: HOUR },

@@ -63,7 +63,9 @@ const boundText = (field: QuantityField, bound: number, spelled: string): string
 
 function readQuantityField(r: Reader, field: QuantityField, value: unknown, at: string): number | undefined {
   const usual = (edgeUnits[field.unit] ?? []).map((u) => u.spell[0]!)
-  if (typeof value === 'number') return refuse(r, at, 'no-unit', value, [field.example, ...usual.slice(0, 3)])
+  const exampleUnit = field.example.replace(/^[-\d.,/ ]+/, '')
+  if (typeof value === 'number')
+    return refuse(r, at, 'no-unit', value, [`"${value} ${exampleUnit}"`, ...usual.slice(0, 3)])
   if (typeof value !== 'string') return refuse(r, at, 'wrong-kind', value, [field.example])
   const read = readQuantity(value, field.unit)
   if (!read.ok) {

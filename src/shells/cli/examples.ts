@@ -1,7 +1,9 @@
 import balcony from '../../../examples/balcony.plan.json'
+import hall from '../../../examples/hall.plan.json'
+import school from '../../../examples/school.plan.json'
 import type { PlanDocument } from '../../plan/plan.ts'
 
-const examples: Readonly<Record<string, PlanDocument>> = { balcony }
+const examples: Readonly<Record<string, PlanDocument>> = { balcony, school, hall }
 
 export const exampleNames = Object.keys(examples)
 
