@@ -52,7 +52,15 @@ export interface CutJob {
 
 /** A piece that cannot be cut, as data. */
 export type CutIssue =
-  | { readonly reason: 'longer-than-stock'; readonly id: string; readonly length_m: number; readonly longest_m: number }
+  | {
+      readonly reason: 'longer-than-stock'
+      readonly id: string
+      readonly length_m: number
+      /** Shortest stick that it could be cut from, wedges included. */
+      readonly takes_m: number
+      /** Longest stick there is, without socket and trimmed ends. */
+      readonly longest_m: number
+    }
   | {
       readonly reason: 'mitre-longer-than-piece'
       readonly id: string

@@ -168,7 +168,13 @@ export function modelOf(job: CutJob): { model: Model | null; issues: readonly Cu
       issues.push({ reason: 'mitre-longer-than-piece', id: piece.id, length_m: piece.length_m, reach_m })
     } else if (sole > roomiest + ROUNDING_M) {
       const longest_m = Math.max(0, roomiest - job.kerf_m)
-      issues.push({ reason: 'longer-than-stock', id: piece.id, length_m: sole - job.kerf_m, longest_m })
+      issues.push({
+        reason: 'longer-than-stock',
+        id: piece.id,
+        length_m: piece.length_m,
+        takes_m: sole - job.kerf_m,
+        longest_m,
+      })
     } else {
       onlyOnHand ||= sole > roomiestShop + ROUNDING_M
       const key = `${kind.role} ${kind.mitre} ${piece.cut.kind} ${kind.own_m.toFixed(10)} ${piece.length_m.toFixed(10)}`
