@@ -7,7 +7,7 @@ import { table } from './table.ts'
 export const siteMasses = table({
   title: 'Mass at one site by week',
   columns: {
-    week: 'weeks since planting',
+    week: 'count of weeks since planting',
     shoot_kg: 'leaves and stem',
     wetRoot_kg: 'roots with the water that clings to them',
     cupAndMedium_kg: 'net cup with wet medium',

@@ -15,7 +15,7 @@ export const batteries = table({
 /** What gets lost between battery and pump, and what a start draws. */
 export const supplies = table({
   title: 'Inverters, chargers, starts',
-  columns: { low: 'lowest', high: 'highest' },
+  columns: { low: 'lowest share or ratio', high: 'highest share or ratio' },
   source: 'common-practice',
   rows: {
     'inverter-efficiency': { low: 0.8, high: 0.9, note: 'about 15 % lost' },
@@ -28,7 +28,7 @@ export const supplies = table({
 /** Wire-to-water efficiency of small pumps. */
 export const smallPumps = table({
   title: 'Wire-to-water efficiency',
-  columns: { low: 'lowest', high: 'highest' },
+  columns: { low: 'lowest share or ratio', high: 'highest share or ratio' },
   source: 'from-memory',
   rows: {
     'magnetic-drive': { low: 0.03, high: 0.2, note: '5 to 60 W; zero at shut-off and at open flow' },

@@ -31,7 +31,11 @@ export const cylinderDrag = table({
 /** Leaves give way in the wind; nobody has measured a leafy column. */
 export const canopyDrag = table({
   title: 'Drag coefficient on the outline of the canopy',
-  columns: { low: 'lowest', high: 'highest', safe: 'for the check of tipping' },
+  columns: {
+    low: 'lowest drag coefficient',
+    high: 'highest drag coefficient',
+    safe: 'drag coefficient for the check of tipping',
+  },
   source: 'from-memory',
   rows: {
     leafy: { low: 0.4, high: 1, safe: 1, note: 'foliage 0.4 to 0.7; 1.0 keeps a full, wet canopy on the safe side' },

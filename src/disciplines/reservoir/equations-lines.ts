@@ -68,8 +68,11 @@ export function lowLine(given: Filled & { readonly pumpCover_m: number; readonly
  * Symbols  V_use usable volume [m3], V solution at a level [m3], h_fill and h_low levels, pump running [m]
  * Valid    vessel standing level
  * Source   derived.volumes, difference of two levels
+ * Throws   RangeError where a line holds a negative volume
  */
 export function usableVolume({ fill, low }: { readonly fill: Line; readonly low: Line }): number {
+  if (!(fill.running_m3 >= 0 && low.running_m3 >= 0))
+    throw new RangeError(`usableVolume: V(h_fill) = ${fill.running_m3}, V(h_low) = ${low.running_m3}`)
   return fill.running_m3 - low.running_m3
 }
 

@@ -87,9 +87,11 @@ export function humidityRatio(given: { readonly vapour_Pa: number; readonly pres
  * Symbols  h enthalpy [J/kg], t temperature [°C], W humidity ratio [1]
  * Valid    0 to 60 °C; 0.3 % below the real-gas tables at saturation
  * Source   ASHRAE.F2017.1, equation 30
+ * Throws   RangeError where W is negative
  */
 export function moistAirEnthalpy(given: { readonly temperature_C: number; readonly humidityRatio: number }): number {
   const { temperature_C: t, humidityRatio: W } = given
+  if (!(W >= 0)) throw new RangeError(`moistAirEnthalpy: W = ${W} is negative`)
   return 1006 * t + W * (2_501_000 + 1860 * t)
 }
 
@@ -165,10 +167,12 @@ export function wetBulb(given: {
  * Symbols  t* wet bulb [°C], t dry bulb [°C], R relative humidity in percent
  * Valid    sea level, 5 to 99 %, -20 to 50 °C; error -1 to +0.65 K
  * Source   Stull2011, equation 1
+ * Throws   RangeError where the relative humidity lies outside of 0 to 1
  */
 export function wetBulbStull2011(given: { readonly temperature_C: number; readonly relativeHumidity: number }): number {
   const { temperature_C: t, relativeHumidity } = given
   const R = 100 * relativeHumidity
+  if (!(R >= 0 && R <= 100)) throw new RangeError(`wetBulbStull2011: R = ${R} lies outside of 0 to 100`)
   return (
     t * Math.atan(0.151977 * Math.sqrt(R + 8.313659)) +
     Math.atan(t + R) -

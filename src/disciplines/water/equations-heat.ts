@@ -166,9 +166,12 @@ export function iceNeeded(given: {
  * Symbols  L heat of evaporation [MJ/kg, returned in J/kg], T temperature [°C]
  * Valid    0 to 50 °C
  * Source   Allen1998.FAO56, annex 3
+ * Throws   RangeError where T lies outside of -10 to 100
  */
 export function evaporationHeat(given: { readonly temperature_C: number }): number {
-  return 2.501e6 - 2361 * given.temperature_C
+  const T = given.temperature_C
+  if (!(T >= -10 && T <= 100)) throw new RangeError(`evaporationHeat: T = ${T} lies outside of -10 to 100`)
+  return 2.501e6 - 2361 * T
 }
 
 /**

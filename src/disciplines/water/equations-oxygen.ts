@@ -115,6 +115,7 @@ export function oxygenAfter(given: {
  * Symbols  SOTR standard oxygen transfer rate [kg/s], KLa20 transfer rate at 20 °C [1/s], C*20 saturation [g/m3], V volume [m3]
  * Valid    clean water
  * Source   ASCE.2-06, definition of the standard oxygen transfer rate
+ * Throws   RangeError where a symbol is negative
  */
 export function standardOxygenTransfer(given: {
   readonly rate20_per_s: number
@@ -122,6 +123,7 @@ export function standardOxygenTransfer(given: {
   readonly volume_m3: number
 }): number {
   const { rate20_per_s: k, saturation20_g_m3: C, volume_m3: V } = given
+  if (!(k >= 0 && C >= 0 && V >= 0)) throw new RangeError(`standardOxygenTransfer: KLa20 = ${k}, C*20 = ${C}, V = ${V}`)
   return k * C * V * 1e-3
 }
 

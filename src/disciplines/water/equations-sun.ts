@@ -1,5 +1,5 @@
 /** Megajoules per square metre and day, the unit of the source, per W/m2. */
-const MJ_d = 86_400 / 1e6
+const megajoulesDay = 86_400 / 1e6
 
 interface SunDay {
   readonly latitude_rad: number
@@ -32,7 +32,7 @@ export function sunAboveAir(given: SunDay): number {
   const { dr, δ, ωs } = sunOfDay(given)
   const Ra =
     ((24 * 60) / Math.PI) * 0.082 * dr * (ωs * Math.sin(φ) * Math.sin(δ) + Math.cos(φ) * Math.cos(δ) * Math.sin(ωs))
-  return Math.max(0, Ra) / MJ_d
+  return Math.max(0, Ra) / megajoulesDay
 }
 
 /**
@@ -73,9 +73,12 @@ export function sunOnGround(given: { readonly sunAboveAir_W_m2: number; readonly
  * Symbols  Rso and Ra radiation [W/m2], z altitude [m]
  * Valid    where the local numbers are not known
  * Source   Allen1998.FAO56, equation 37
+ * Throws   RangeError where the radiation is negative
  */
 export function clearSun(given: { readonly sunAboveAir_W_m2: number; readonly altitude_m: number }): number {
-  return (0.75 + 2e-5 * given.altitude_m) * given.sunAboveAir_W_m2
+  const { sunAboveAir_W_m2: Ra, altitude_m: z } = given
+  if (!(Ra >= 0)) throw new RangeError(`clearSun: Ra = ${Ra} is negative`)
+  return (0.75 + 2e-5 * z) * Ra
 }
 
 /**
@@ -87,6 +90,7 @@ export function clearSun(given: { readonly sunAboveAir_W_m2: number; readonly al
  *          ea vapour pressure [kPa], Rs/Rso share of the clear sun [1]
  * Valid    Rs/Rso up to 1
  * Source   Allen1998.FAO56, equation 39
+ * Throws   RangeError where the vapour pressure or the share of the sun is negative
  */
 export function skyLoss(given: {
   readonly highest_C: number
@@ -95,8 +99,11 @@ export function skyLoss(given: {
   readonly clearShare: number
 }): number {
   const { highest_C, lowest_C, vapour_Pa, clearShare: s } = given
+  if (!(vapour_Pa >= 0 && s >= 0)) throw new RangeError(`skyLoss: ea = ${vapour_Pa}, Rs/Rso = ${s}`)
   const fourth = ((highest_C + 273.16) ** 4 + (lowest_C + 273.16) ** 4) / 2
-  return (4.903e-9 * fourth * (0.34 - 0.14 * Math.sqrt(vapour_Pa / 1000)) * (1.35 * Math.min(1, s) - 0.35)) / MJ_d
+  return (
+    (4.903e-9 * fourth * (0.34 - 0.14 * Math.sqrt(vapour_Pa / 1000)) * (1.35 * Math.min(1, s) - 0.35)) / megajoulesDay
+  )
 }
 
 /**
@@ -107,7 +114,10 @@ export function skyLoss(given: {
  * Symbols  Rn net radiation [W/m2], Rs sun on the ground [W/m2], Rnl net long-wave radiation [W/m2]
  * Valid    green cover, albedo 0.23
  * Source   Allen1998.FAO56, equations 38 and 40
+ * Throws   RangeError where the sun is negative
  */
 export function netRadiation(given: { readonly sun_W_m2: number; readonly skyLoss_W_m2: number }): number {
-  return 0.77 * given.sun_W_m2 - given.skyLoss_W_m2
+  const { sun_W_m2: Rs, skyLoss_W_m2: Rnl } = given
+  if (!(Rs >= 0)) throw new RangeError(`netRadiation: Rs = ${Rs} is negative`)
+  return 0.77 * Rs - Rnl
 }

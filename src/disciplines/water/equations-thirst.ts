@@ -1,7 +1,7 @@
 /** Megajoules per square metre and day, the unit of the source, per W/m2. */
-const MJ_d = 86_400 / 1e6
+const megajoulesDay = 86_400 / 1e6
 /** Megajoules per square metre and hour per W/m2. */
-const MJ_h = 3600 / 1e6
+const megajoulesHour = 3600 / 1e6
 
 /**
  * Saturation vapour pressure as this source fits it (Tetens).
@@ -11,10 +11,12 @@ const MJ_h = 3600 / 1e6
  * Symbols  e vapour pressure [kPa, returned in Pa], T temperature [°C]
  * Valid    -40 to 50 °C
  * Source   Allen1998.FAO56, equation 11
+ * Throws   RangeError where T is not above -237.3
  * Why      the worked examples of the source use this fit; `saturationPressure` differs by 0.05 %
  */
 export function saturationPressureFAO56(given: { readonly temperature_C: number }): number {
   const T = given.temperature_C
+  if (!(T > -237.3)) throw new RangeError(`saturationPressureFAO56: T = ${T} is below the pole of the fit`)
   return 610.8 * Math.exp((17.27 * T) / (T + 237.3))
 }
 
@@ -26,6 +28,7 @@ export function saturationPressureFAO56(given: { readonly temperature_C: number 
  * Symbols  Δ slope [kPa/K, returned in Pa/K], e saturation vapour pressure [kPa], T temperature [°C]
  * Valid    -40 to 50 °C
  * Source   Allen1998.FAO56, equation 13
+ * Throws   RangeError where T is not above -237.3
  */
 export function saturationSlope(given: { readonly temperature_C: number }): number {
   return (4098 * saturationPressureFAO56(given)) / (given.temperature_C + 237.3) ** 2
@@ -39,9 +42,12 @@ export function saturationSlope(given: { readonly temperature_C: number }): numb
  * Symbols  P pressure [kPa, returned in Pa], z altitude [m]
  * Valid    0 to 4000 m
  * Source   Allen1998.FAO56, equation 7
+ * Throws   RangeError where z lies outside of -500 to 11 000
  */
 export function pressureFAO56(given: { readonly altitude_m: number }): number {
-  return 101_300 * ((293 - 0.0065 * given.altitude_m) / 293) ** 5.26
+  const z = given.altitude_m
+  if (!(z >= -500 && z <= 11_000)) throw new RangeError(`pressureFAO56: z = ${z} lies outside of -500 to 11000`)
+  return 101_300 * ((293 - 0.0065 * z) / 293) ** 5.26
 }
 
 /**
@@ -52,9 +58,12 @@ export function pressureFAO56(given: { readonly altitude_m: number }): number {
  * Symbols  γ psychrometric constant [kPa/K], P pressure [kPa]; pascal here in both
  * Valid    near 20 °C
  * Source   Allen1998.FAO56, equation 8
+ * Throws   RangeError where P is not positive
  */
 export function psychrometricConstant(given: { readonly pressure_Pa: number }): number {
-  return 0.665e-3 * given.pressure_Pa
+  const P = given.pressure_Pa
+  if (!(P > 0)) throw new RangeError(`psychrometricConstant: P = ${P} must be positive`)
+  return 0.665e-3 * P
 }
 
 /**
@@ -84,12 +93,13 @@ interface Thirst {
 }
 
 /** The relation of the source for a period: `c` is 900 for a day, 37 for an hour; depth of water in mm. */
-function penmanMonteith(given: Thirst, c: number, MJ: number): number {
+function penmanMonteith(given: Thirst, c: number, megajoules: number): number {
   const { temperature_C: T, wind2m_m_s: u2, deficit_Pa, netRadiation_W_m2: Rn, groundHeat_W_m2: G, pressure_Pa } = given
+  if (!(u2 >= 0)) throw new RangeError(`referenceThirst: u2 = ${u2} is negative`)
   const Δ = saturationSlope({ temperature_C: T }) / 1000
   const γ = psychrometricConstant({ pressure_Pa }) / 1000
   const D = deficit_Pa / 1000
-  return (0.408 * Δ * (Rn - G) * MJ + γ * (c / (T + 273)) * u2 * D) / (Δ + γ * (1 + 0.34 * u2))
+  return (0.408 * Δ * (Rn - G) * megajoules + γ * (c / (T + 273)) * u2 * D) / (Δ + γ * (1 + 0.34 * u2))
 }
 
 /**
@@ -101,9 +111,10 @@ function penmanMonteith(given: Thirst, c: number, MJ: number): number {
  *          γ psychrometric constant [kPa/K], T mean temperature [°C], u2 wind at 2 m [m/s], es - ea deficit [kPa]
  * Valid    cover of 0.12 m, well watered, mean of a day
  * Source   Allen1998.FAO56, equation 6
+ * Throws   RangeError where wind or pressure is negative
  */
 export function referenceThirst(given: Thirst): number {
-  return penmanMonteith(given, 900, MJ_d)
+  return penmanMonteith(given, 900, megajoulesDay)
 }
 
 /**
@@ -114,9 +125,10 @@ export function referenceThirst(given: Thirst): number {
  * Symbols  ETo water [mm/h = kg/m2 in the hour], Rn and G [MJ/(m2 h)], the others as in the relation for a day
  * Valid    cover of 0.12 m, well watered; G is 0.1 Rn by day and 0.5 Rn by night
  * Source   Allen1998.FAO56, equation 53
+ * Throws   RangeError where wind or pressure is negative
  */
 export function referenceThirstHour(given: Thirst): number {
-  return penmanMonteith(given, 37, MJ_h)
+  return penmanMonteith(given, 37, megajoulesHour)
 }
 
 /**
@@ -136,7 +148,7 @@ export function referenceThirstHargreaves(given: {
 }): number {
   const { highest_C: Tx, lowest_C: Tn, sunAboveAir_W_m2 } = given
   if (!(Tx >= Tn)) throw new RangeError(`referenceThirstHargreaves: highest ${Tx} is below lowest ${Tn}`)
-  return 0.0023 * ((Tx + Tn) / 2 + 17.8) * Math.sqrt(Tx - Tn) * 0.408 * sunAboveAir_W_m2 * MJ_d
+  return 0.0023 * ((Tx + Tn) / 2 + 17.8) * Math.sqrt(Tx - Tn) * 0.408 * sunAboveAir_W_m2 * megajoulesDay
 }
 
 /**
