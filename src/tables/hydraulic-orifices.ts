@@ -10,6 +10,13 @@ export const orificeDischarge = table({
     shortTube: { dischargeLow: 0.8, dischargeUsual: 0.8, dischargeHigh: 0.8 },
     projectingTube: { dischargeLow: 0.51, dischargeUsual: 0.51, dischargeHigh: 0.51 },
     rounded: { dischargeLow: 0.98, dischargeUsual: 0.98, dischargeHigh: 0.98 },
+    overflowRim: {
+      dischargeLow: 0.6,
+      dischargeUsual: 0.6,
+      dischargeHigh: 0.65,
+      source: 'from-memory',
+      note: 'round crest of an upright pipe, as a weir while shallow and as a mouth when deep',
+    },
     drilledPlastic: {
       dischargeLow: 0.61,
       dischargeUsual: 0.61,
@@ -29,5 +36,18 @@ export const distributorPractice = table({
     smallestHole: { value: 0.0025, unit: 'm', note: 'smaller holes clog within days' },
     cloggedShare: { value: 0.3, unit: '1', note: 'share of holes taken as blocked between two cleanings' },
     tiltAllowance: { value: Math.PI / 180, unit: 'rad', note: 'one degree out of level' },
+  },
+})
+
+/** Jets and drops in the air. */
+export const fallingWater = table({
+  title: 'Jets and drops in the air',
+  columns: { value: 'value in the unit of the row', unit: 'unit' },
+  source: 'from-memory',
+  rows: {
+    jetSpeedShare: { value: 0.97, unit: '1', note: 'speed of a jet over that of Torricelli' },
+    dropDrag: { value: 0.5, unit: '1', note: 'drag coefficient of drops of 2 to 5 mm, on their own diameter' },
+    airDensity: { value: 1.2, unit: 'kg/m3', note: 'air at 20 °C near sea level' },
+    splashNumber: { value: 57.7, unit: '1', source: 'Mundo1995' },
   },
 })

@@ -1,5 +1,6 @@
 import { root } from '../../kernel/solve.ts'
 import { STANDARD_GRAVITY } from '../../tables/hydraulic-constants.ts'
+import { fallingWater, orificeDischarge } from '../../tables/hydraulic-orifices.ts'
 import { orificeFlow, orificeHead } from './equations-orifice.ts'
 import { notNegative, positive, share } from './possible.ts'
 
@@ -114,16 +115,15 @@ export function fillingFlow(given: {
   return orificeFlow({ ...given, count: given.count * (1 - given.cloggedShare), head_m: given.depth_m })
 }
 
-/** Weir and mouth coefficients of an upright overflow pipe, from memory: the low end of what is printed. */
-const WEIR = 0.6
-const MOUTH = 0.6
+/** Weir and mouth alike: the low end, so that the pipe is not trusted with more than it takes. */
+const RIM = orificeDischarge.rows.overflowRim.dischargeLow
 
 /**
  * Flow that an upright pipe inside the distributor takes down when the water stands over its mouth.
  *
  *   Q = min( (2/3) Cw √(2 g) π D H^1.5, Cd (π/4) D² √(2 g H) )
  *
- * Symbols  Q flow [m³/s], D bore of the overflow pipe [m], H water over its mouth [m], Cw = Cd = 0.6
+ * Symbols  Q flow [m³/s], D bore of the overflow pipe [m], H water over its mouth [m], Cw = Cd coefficient of the rim [1]
  * Valid    free fall below, no lid on the mouth; the rim is a weir while H is below about D/4, a mouth above
  * Source   from-memory, weir along a round crest
  * Throws   RangeError where D is not positive or H negative
@@ -132,8 +132,8 @@ export function overflowPipeFlow(given: { readonly bore_m: number; readonly over
   const { bore_m: D, over_m: H } = given
   positive('overflowPipeFlow', { D })
   notNegative('overflowPipeFlow', { H })
-  const weir = (2 / 3) * WEIR * Math.sqrt(2 * STANDARD_GRAVITY) * Math.PI * D * H ** 1.5
-  const mouth = MOUTH * (Math.PI / 4) * D * D * Math.sqrt(2 * STANDARD_GRAVITY * H)
+  const weir = (2 / 3) * RIM * Math.sqrt(2 * STANDARD_GRAVITY) * Math.PI * D * H ** 1.5
+  const mouth = RIM * (Math.PI / 4) * D * D * Math.sqrt(2 * STANDARD_GRAVITY * H)
   return Math.min(weir, mouth)
 }
 
@@ -151,14 +151,14 @@ export function overflowPipeHead(given: { readonly bore_m: number; readonly flow
   const { bore_m: D, flow_m3_s: Q } = given
   positive('overflowPipeHead', { D })
   notNegative('overflowPipeHead', { Q })
-  const weir = (Q / ((2 / 3) * WEIR * Math.sqrt(2 * STANDARD_GRAVITY) * Math.PI * D)) ** (2 / 3)
-  return Math.max(weir, orificeHead({ flow_m3_s: Q, count: 1, discharge: MOUTH, hole_m: D }))
+  const weir = (Q / ((2 / 3) * RIM * Math.sqrt(2 * STANDARD_GRAVITY) * Math.PI * D)) ** (2 / 3)
+  return Math.max(weir, orificeHead({ flow_m3_s: Q, count: 1, discharge: RIM, hole_m: D }))
 }
 
 /**
  * How far a jet from a hole in the wall flies before it has fallen a height.
  *
- *   x = 2 Cv √(h y), Cv = 0.97
+ *   x = 2 Cv √(h y)
  *
  * Symbols  x reach [m], h head over the hole's centre [m], y fall [m], Cv share of the speed that is left [1]
  * Valid    hole in an upright wall, a jet and not drops
@@ -168,5 +168,5 @@ export function overflowPipeHead(given: { readonly bore_m: number; readonly flow
 export function jetReach(given: { readonly head_m: number; readonly fall_m: number }): number {
   const { head_m: h, fall_m: y } = given
   notNegative('jetReach', { h, y })
-  return 2 * 0.97 * Math.sqrt(h * y)
+  return 2 * fallingWater.rows.jetSpeedShare.value * Math.sqrt(h * y)
 }
