@@ -1,0 +1,107 @@
+import { feedConstants } from '../../tables/solvent.ts'
+import { nutrientMasses_g_m3 } from './equations-formula.ts'
+import { misfit, mixOf, type Recipe, type RecipeProblem, rowsOf } from './recipe.ts'
+
+/** A scale that the grower owns. */
+export interface Scale {
+  readonly step_kg: number
+  readonly capacity_kg: number
+}
+
+/** A weaker stock for a dose too small to weigh. */
+export interface WeakStock {
+  /** Mass to dissolve. */
+  readonly dissolve_kg: number
+  /** Volume to make it up to. */
+  readonly volume_m3: number
+  /** Volume of it that the batch needs. */
+  readonly draw_m3: number
+}
+
+export interface Weighed {
+  readonly id: string
+  readonly exact_kg: number
+  /** Mass to weigh, a whole number of steps; what the weak stock delivers where there is one. */
+  readonly mass_kg: number
+  readonly step_kg: number
+  readonly weakStock: WeakStock | null
+}
+
+export interface WeighedRecipe extends Pick<Recipe, 'amounts' | 'reached_g_m3' | 'objective'> {
+  readonly doses: readonly Weighed[]
+  /** Whether all hard bands still hold after rounding, to one part in a thousand. */
+  readonly bandsHold: boolean
+}
+
+/** Batches that one weak stock serves, tried in turn until the mass can be weighed. */
+const BATCHES = [10, 20, 50, 100, 200, 500, 1000, 2000, 5000] as const
+/** Bottle in which a weak stock is made. */
+const BOTTLE_m3 = 1e-3
+const BAND_SLACK = 1e-3
+
+/** The coarsest scale on which the dose is at least twenty steps, else null. */
+function scaleFor(dose_kg: number, scales: readonly Scale[]): Scale | null {
+  const least = feedConstants.rows.weighable.value
+  const fit = scales.filter(({ step_kg, capacity_kg }) => dose_kg >= least * step_kg && dose_kg <= capacity_kg)
+  return fit.length ? fit.reduce((a, b) => (b.step_kg > a.step_kg ? b : a)) : null
+}
+
+function weakStock(dose_kg: number, finest: Scale): WeakStock {
+  const least = feedConstants.rows.weighable.value * finest.step_kg
+  const batches = BATCHES.find((n) => dose_kg * n >= least) ?? BATCHES.at(-1)!
+  const dissolve_kg = Math.round((dose_kg * batches) / finest.step_kg) * finest.step_kg
+  return { dissolve_kg, volume_m3: BOTTLE_m3, draw_m3: (dose_kg / dissolve_kg) * BOTTLE_m3 }
+}
+
+/**
+ * The recipe in masses that the grower's scales can show. Doses start at the nearest step and move by single steps
+ * while the misfit falls and the hard bands hold. A dose below twenty steps of the finest scale becomes a weak stock.
+ *
+ * Throws RangeError where no scale is given or the volume is not positive.
+ */
+export function weighedRecipe(
+  problem: RecipeProblem,
+  found: Pick<Recipe, 'doses_g_m3'>,
+  batch: { readonly volume_m3: number; readonly scales: readonly Scale[] },
+): WeighedRecipe {
+  const { volume_m3, scales } = batch
+  if (scales.length === 0) throw new RangeError('weighedRecipe: no scale')
+  if (!(volume_m3 > 0)) throw new RangeError(`weighedRecipe: volume is ${volume_m3}`)
+  const finest = scales.reduce((a, b) => (b.step_kg < a.step_kg ? b : a))
+  const doses: Weighed[] = problem.shelf.map(({ id }) => {
+    const exact_kg = ((found.doses_g_m3[id] ?? 0) / 1000) * volume_m3
+    const scale = scaleFor(exact_kg, scales)
+    const heavy = exact_kg >= feedConstants.rows.weighable.value * finest.step_kg
+    const { step_kg } = scale ?? finest
+    if (exact_kg === 0 || scale || heavy)
+      return { id, exact_kg, mass_kg: Math.round(exact_kg / step_kg) * step_kg, step_kg, weakStock: null }
+    return { id, exact_kg, mass_kg: exact_kg, step_kg, weakStock: weakStock(exact_kg, finest) }
+  })
+  const rows = rowsOf(problem)
+  const state = (masses: readonly number[]) => {
+    const perVolume = masses.map((m) => (m * 1000) / volume_m3)
+    const amounts = mixOf(problem, perVolume)
+    const reached_g_m3 = nutrientMasses_g_m3(amounts)
+    const bandsHold = rows.every(({ coefficients, atLeast }) => {
+      const sum = coefficients.reduce((total, c, j) => total + c * perVolume[j]!, 0)
+      return sum >= atLeast - BAND_SLACK * (Math.abs(atLeast) + 1e-9)
+    })
+    return { amounts, reached_g_m3, bandsHold, objective: misfit(problem.targets, reached_g_m3) }
+  }
+  let masses = doses.map(({ mass_kg }) => mass_kg)
+  let best = state(masses)
+  for (let improved = true; improved; ) {
+    improved = false
+    doses.forEach(({ weakStock: weak, exact_kg, step_kg }, j) => {
+      if (weak || exact_kg === 0) return
+      for (const step of [step_kg, -step_kg]) {
+        const trial = masses.map((m, i) => (i === j ? Math.round((m + step) / step_kg) * step_kg : m))
+        if (trial[j]! < 0) continue
+        const next = state(trial)
+        const better = next.bandsHold === best.bandsHold ? next.objective < best.objective * (1 - 1e-9) : next.bandsHold
+        if (better) [masses, best, improved] = [trial, next, true]
+      }
+    })
+  }
+  return { doses: doses.map((dose, j) => ({ ...dose, mass_kg: masses[j]! })), ...best }
+}
