@@ -233,7 +233,7 @@ describe('bad input', () => {
   it('ends in bounded steps on a large job, with a bound and an honest status', () => {
     const pick = stream(7)
     const pieces = Array.from({ length: 60 }, (_, i) => square(`p${i}`, pick(200, 1400), pick(5, 30)))
-    const j = job({ pieces, steps_count: 2000 })
+    const j = job({ pieces })
     const plan = cutPlan(j)
     holds(j, plan)
     expect(plan.status).toBe(plan.value === plan.bound ? 'proved-best' : 'gap')

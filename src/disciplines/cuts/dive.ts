@@ -9,6 +9,9 @@ const FEW_PIECES = 20
 /** Steps spent on one rest. */
 const REST_STEPS = 4000
 
+/** Steps that one relaxation counts for, for each kind of piece. */
+const RELAX_STEPS = 10
+
 interface Dive {
   readonly model: Model
   readonly rest: Counts
@@ -44,7 +47,7 @@ export function dive(task: Dive): Packing | null {
   }
   for (let round = 0; round < total(task.rest) && steps.left > 0; round++) {
     const relaxed = relaxation(model, rest, left, most - cost)
-    steps.left -= model.kinds.length * 50
+    steps.left -= model.kinds.length * RELAX_STEPS
     if (cost + relaxed.bound > most + 1e-9 * Math.max(1, most)) return null
     let fixed = 0
     for (const column of relaxed.columns)

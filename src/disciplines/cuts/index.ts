@@ -46,7 +46,7 @@ export interface CutPlan {
 }
 
 /** Steps of the search when the job sets none: a typical plan needs a hundredth of it. */
-export const DEFAULT_STEPS = 20_000
+export const DEFAULT_STEPS = 40_000
 
 const NOTHING: Omit<CutPlan, 'issues'> = {
   sticks: [],
