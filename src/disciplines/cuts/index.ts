@@ -162,7 +162,7 @@ function packed(job: CutJob) {
 
 /**
  * How to cut the pieces of one material from sticks: least is bought, what is on hand is used first, and the rest is
- * left in one piece as far as that is free. `docs/decisions/cutting-plan.md` says what best means here.
+ * left in one piece as far as that is free. `docs/decisions/0005-cutting-plan.md` says what best means here.
  */
 export function cutPlan(job: CutJob): CutPlan {
   const { model, issues, found } = packed(job)

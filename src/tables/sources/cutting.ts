@@ -36,7 +36,7 @@ export const cuttingSources = sourcesOf({
   'Stick.rule': {
     kind: 'derived',
     cite: 'Length taken from a stick by square, mitred, parallel and coped pieces',
-    where: 'docs/decisions/cutting-plan.md, section on what a piece takes',
+    where: 'docs/decisions/0005-cutting-plan.md, section on what a piece takes',
     read: null,
   },
 })
