@@ -40,7 +40,7 @@ interface Setting {
 const gutter = (columns: readonly Column[], i: number): number =>
   i === 0 ? 0 : columns[i]!.align === 'unit' ? UNIT_GUTTER_mm : GUTTER_mm
 
-/** Left edge and width of each column: natural widths, then columns of words give way down to their longest word. */
+/** Left edge and width of each column: as wide as the widest cell; columns of words give way to their longest word. */
 function measure({ columns, rows, width_mm, size_mm, boxed }: Setting): readonly { left: number; width: number }[] {
   const widest = (i: number, texts: readonly string[]) => {
     const head = lettersWidth({ text: columns[i]!.heading, face: HEAD.face, size_mm: size_mm * HEAD.ratio })
@@ -62,13 +62,20 @@ function measure({ columns, rows, width_mm, size_mm, boxed }: Setting): readonly
   const first = boxed ? size_mm * 1.9 : 0
   const sum = (numbers: readonly number[]) => numbers.reduce((x, y) => x + y, 0)
   const wanted = first + sum(columns.map((_, i) => gutter(columns, i))) + sum(sizes.map((s) => s.natural))
-  const slack = sum(sizes.map((s) => s.slack))
-  const give = slack > 0 ? Math.min(1, Math.max(0, wanted - width_mm) / slack) : 0
+  // The widest give way first: one ceiling for all, lowered until the table fits.
+  const under = (ceiling: number) => sizes.map((s) => Math.min(s.natural, Math.max(s.natural - s.slack, ceiling)))
+  let low = 0
+  let high = Math.max(0, ...sizes.map((s) => s.natural))
+  while (wanted > width_mm && high - low > 0.01) {
+    const middle = (low + high) / 2
+    if (sum(under(middle)) > width_mm - (wanted - sum(sizes.map((s) => s.natural)))) high = middle
+    else low = middle
+  }
+  const widths = wanted > width_mm ? under(low) : sizes.map((s) => s.natural)
   let x = first
-  return sizes.map(({ natural, slack }, i) => {
+  return widths.map((width, i) => {
     x += gutter(columns, i)
     const left = x
-    const width = natural - give * slack
     x += width
     return { left, width }
   })
