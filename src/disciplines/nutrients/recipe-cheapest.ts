@@ -2,7 +2,7 @@ import { linearMinimum } from '../../kernel/linear-program.ts'
 import { nutrientMasses_g_m3 } from './equations-formula.ts'
 import { misfit, mixOf, type Recipe, type RecipeProblem, rowsOf, share } from './recipe.ts'
 
-export interface CheapestRecipe extends Omit<Recipe, 'held' | 'given'> {
+export interface CheapestRecipe extends Omit<Recipe, 'held' | 'unmet'> {
   /** Price of a cubic metre of feed. */
   readonly cost_money: number
   /** False where no mix of the shelf meets every target within the band. */

@@ -40,7 +40,8 @@ function forces(problem: RecipeProblem, found: Recipe, product: Product) {
   // The rows of the pH band are renewed while solving; the rest of the balance is theirs.
   const rest = -known.reduce((sum, { force }) => sum + force, 0)
   const pH = found.held.find(({ bound }) => bound.kind === 'pH-low' || bound.kind === 'pH-high')
-  return pH ? [...known, { by: pH.bound as Nutrient | Bound, force: rest }] : known
+  const most = Math.max(...known.map(({ force }) => Math.abs(force)))
+  return pH && Math.abs(rest) > UNNOTICED * most ? [...known, { by: pH.bound as Nutrient | Bound, force: rest }] : known
 }
 
 /** Every target that is missed by more than a grower would notice, worst first, with its reason. */
@@ -80,11 +81,16 @@ export interface Gain {
 /** Smallest part of the misfit worth a purchase. */
 const WORTH_BUYING = 0.05
 
-/** Solves again with each candidate added; best first, those that hardly help left out. */
+/** Trace elements poison where they are not asked for. */
+const traces: readonly Nutrient[] = ['Fe', 'Mn', 'Zn', 'B', 'Cu', 'Mo', 'Si', 'Na', 'Cl']
+
+/** Solves again with each candidate added; best first, those that hardly help, or bring a trace, left out. */
 export function gains(problem: RecipeProblem, found: Recipe, candidates: readonly Product[]): readonly Gain[] {
   if (found.objective === 0) return []
+  const wanted = new Set(problem.targets.map(({ nutrient }) => nutrient))
+  const strays = (product: Product) => traces.some((trace) => share(product, trace) > 0 && !wanted.has(trace))
   return candidates
-    .filter(({ id }) => problem.shelf.every((product) => product.id !== id))
+    .filter((product) => problem.shelf.every(({ id }) => product.id !== id) && !strays(product))
     .map((product) => {
       const { objective } = recipe({ ...problem, shelf: [...problem.shelf, product] })
       return { id: product.id, objective, share: 1 - objective / found.objective }

@@ -1,7 +1,9 @@
 import { type Minimum, quadraticMinimum, type Row } from '../../kernel/quadratic-program.ts'
+import { components } from '../../tables/components.ts'
 import { elements } from '../../tables/elements.ts'
-import { type Amounts, elementOf, mixed, type Nutrient, nutrientAmount } from './composition.ts'
+import { type Amounts, elementOf, mixed, type Nutrient, named, nutrientAmount } from './composition.ts'
 import { nutrientMasses_g_m3 } from './equations-formula.ts'
+import { alkalinity } from './equations-ph.ts'
 import { type Conditions, speciation } from './speciation.ts'
 
 /** Something on the shelf: a salt, a bag, an acid. */
@@ -61,8 +63,8 @@ export interface Recipe {
   readonly gap: number
   /** Bounds that hold the recipe back, dearest first. */
   readonly held: readonly HeldBound[]
-  /** Bounds that nothing on the shelf can meet and that were left out. */
-  readonly given: readonly Bound[]
+  /** Bounds that nothing on the shelf can meet. */
+  readonly unmet: readonly Bound[]
 }
 
 /** g of a nutrient per g of a product. */
@@ -101,30 +103,45 @@ export function rowsOf(problem: RecipeProblem): readonly LabelledRow[] {
   return rows
 }
 
+/** Products that set the pH: acids bring no cation, bases bring alkalinity. Salts are not used for it. */
+const isAcid = ({ amounts_mol_kg }: Product) =>
+  named(amounts_mol_kg).every((id) => amounts_mol_kg[id] === 0 || components.rows[id].charge <= 0) &&
+  named(amounts_mol_kg).some((id) => components.rows[id].charge < 0 || id === 'citrate')
+const isBase = ({ amounts_mol_kg }: Product) => alkalinity({ amounts: amounts_mol_kg }) > SOME_ALKALINITY_mol_kg
+
+/** Above what rounding on a label can feign. */
+const SOME_ALKALINITY_mol_kg = 1
+
+interface PhRow extends LabelledRow {
+  /** False where acids or bases on the shelf do not suffice; the row then asks for as much as they can do. */
+  readonly enough: boolean
+}
+
 /**
  * The pH band as two linear rows: the pH lies above `low` where the charges at `low` sum to more than zero, and below
- * `high` where those at `high` sum to less. Mean charges are those of the last mix, and are renewed until they stand.
+ * `high` where those at `high` sum to less. Acids and bases act on them; the rest of the charge, and all mean charges,
+ * are those of the last mix, and are renewed until they stand.
  */
-function phRows(problem: RecipeProblem, mix: Amounts): readonly LabelledRow[] {
+function phRows(problem: RecipeProblem, doses: readonly number[]): readonly PhRow[] {
   if (problem.pH === null) return []
   const { low, high, ...conditions } = problem.pH
-  const charge = (pH: number) => {
-    const { meanCharge, heldCharge_mol_m3 } = speciation({ ...conditions, amounts: mix, pH })
-    const of = (amounts: Amounts) =>
-      Object.entries(amounts).reduce((sum, [id, n]) => {
+  const amounts = mixOf(problem, doses)
+  const row = (pH: number, sign: 1 | -1, helps: (product: Product) => boolean, kind: 'pH-low' | 'pH-high'): PhRow => {
+    const { meanCharge, netCharge_mol_m3 } = speciation({ ...conditions, amounts, pH })
+    const charge = (product: Product) =>
+      named(product.amounts_mol_kg).reduce((sum, id) => {
         const inAir = conditions.carbonDioxide_Pa !== null && id === 'HCO3'
-        return inAir ? sum : sum + meanCharge[id as keyof typeof meanCharge] * n
+        return inAir ? sum : sum + (meanCharge[id] * product.amounts_mol_kg[id]!) / 1000
       }, 0)
-    return {
-      per_g: problem.shelf.map((p) => of(p.amounts_mol_kg) / 1000),
-      water: of(problem.water) + heldCharge_mol_m3,
-    }
+    const coefficients = problem.shelf.map((p) => (isAcid(p) || isBase(p) ? sign * charge(p) : 0))
+    const others = sign * netCharge_mol_m3 - coefficients.reduce((sum, c, j) => sum + c * doses[j]!, 0)
+    const reach = problem.shelf.reduce(
+      (sum, p, j) => (helps(p) ? sum + coefficients[j]! * (p.most_g_m3 ?? Number.POSITIVE_INFINITY) : sum),
+      0,
+    )
+    return { coefficients, atLeast: Math.min(-others, reach), bound: { kind }, enough: -others <= reach }
   }
-  const [atLow, atHigh] = [charge(low), charge(high)]
-  return [
-    { coefficients: atLow.per_g, atLeast: -atLow.water, bound: { kind: 'pH-low' } },
-    { coefficients: atHigh.per_g.map((x) => -x), atLeast: atHigh.water, bound: { kind: 'pH-high' } },
-  ]
+  return [row(low, 1, isBase, 'pH-low'), row(high, -1, isAcid, 'pH-high')]
 }
 
 /** Keeps the programme strictly convex where two salts do the same; far below any dose that could be weighed. */
@@ -171,7 +188,10 @@ function solved(problem: RecipeProblem, rows: readonly Row[]): Scaled {
 /** Order in which bounds give way where they contradict each other. */
 const yielding: readonly Bound['kind'][] = ['pH-low', 'pH-high', 'min', 'ammonium-share', 'max']
 
-function withoutContradiction(problem: RecipeProblem, rows: readonly LabelledRow[]) {
+function withoutContradiction(
+  problem: RecipeProblem,
+  rows: readonly LabelledRow[],
+): [readonly LabelledRow[], Scaled, readonly Bound[]] {
   let kept = rows
   let answer = solved(problem, kept)
   for (const kind of yielding) {
@@ -185,7 +205,7 @@ function withoutContradiction(problem: RecipeProblem, rows: readonly LabelledRow
     const again = solved(problem, [...kept, row])
     if (again.found.feasible) [kept, answer] = [[...kept, row], again]
   }
-  return { kept, answer, given: rows.filter((row) => !kept.includes(row)).map((row) => row.bound) }
+  return [kept, answer, rows.filter((row) => !kept.includes(row)).map((row) => row.bound)]
 }
 
 /** Water and doses together. */
@@ -218,12 +238,12 @@ export function recipe(problem: RecipeProblem): Recipe {
     if (!(wanted_g_m3 > 0)) throw new RangeError(`recipe: target of ${nutrient} is ${wanted_g_m3} g/m³`)
   if (problem.shelf.length === 0) throw new RangeError('recipe: the shelf is empty')
   const firm = rowsOf(problem)
-  let rows: readonly LabelledRow[] = firm
-  let { kept, answer, given } = withoutContradiction(problem, rows)
+  let [kept, answer, unmet] = withoutContradiction(problem, firm)
   for (let turn = 0; turn < PH_ROUNDS && problem.pH !== null; turn++) {
-    rows = [...firm, ...phRows(problem, mixOf(problem, answer.doses))]
+    const asked = phRows(problem, answer.doses)
     const before = answer.doses
-    ;({ kept, answer, given } = withoutContradiction(problem, rows))
+    ;[kept, answer, unmet] = withoutContradiction(problem, [...firm, ...asked])
+    unmet = [...unmet, ...asked.filter((row) => !row.enough && kept.includes(row)).map((row) => row.bound)]
     if (answer.doses.every((dose, j) => Math.abs(dose - before[j]!) < STANDS_g_m3)) break
   }
   const amounts = mixOf(problem, answer.doses)
@@ -238,6 +258,6 @@ export function recipe(problem: RecipeProblem): Recipe {
       .map(({ bound }, k) => ({ bound, price: answer.prices[k]! }))
       .filter(({ price }) => price > 0)
       .sort((a, b) => b.price - a.price),
-    given,
+    unmet,
   }
 }

@@ -106,11 +106,7 @@ export function strongestStock(given: { readonly doses: readonly StockDose[]; re
 }
 
 /** Pairs of concentrates that must not meet. */
-export type Clash =
-  | 'calcium with sulfate'
-  | 'calcium with phosphate'
-  | 'magnesium with phosphate and ammonium'
-  | 'base with ammonium'
+export type Clash = 'calcium-sulfate' | 'calcium-phosphate' | 'magnesium-ammonium-phosphate' | 'base-ammonium'
 
 /** Clashes of two products at stock strength, from their ions; a base shows by its alkalinity. */
 export function clashes(a: StockDose, b: StockDose): readonly Clash[] {
@@ -125,21 +121,21 @@ export function clashes(a: StockDose, b: StockDose): readonly Clash[] {
       (d) => has(d, 'SO4'),
     )
   )
-    list.push('calcium with sulfate')
+    list.push('calcium-sulfate')
   if (
     either(
       (d) => has(d, 'Ca'),
       (d) => has(d, 'H2PO4'),
     )
   )
-    list.push('calcium with phosphate')
+    list.push('calcium-phosphate')
   if (
     either(
       (d) => has(d, 'Mg'),
       (d) => has(d, 'H2PO4') && has(d, 'NH4'),
     )
   )
-    list.push('magnesium with phosphate and ammonium')
-  if (either(base, (d) => has(d, 'NH4'))) list.push('base with ammonium')
+    list.push('magnesium-ammonium-phosphate')
+  if (either(base, (d) => has(d, 'NH4'))) list.push('base-ammonium')
   return list
 }
