@@ -6,9 +6,9 @@
  * pump can give evenly, and what is left at the other ends is what their valves must take.
  */
 import { root } from '../../kernel/solve.ts'
-import { compiledPump } from './equations-pump.ts'
 import type { Network, Run } from './network-tree.ts'
 import { lossAndSlope, pipeLaw } from './pipe-law.ts'
+import { compiledPump } from './pump-law.ts'
 
 export interface BalancedEnd {
   readonly id: string

@@ -1,7 +1,8 @@
 import { root } from '../../kernel/solve.ts'
 import { pumpPractice } from '../../tables/hydraulic-pumps.ts'
-import { compiledPump, type PumpCurve, type PumpPoint, pumpStrength } from './equations-pump.ts'
+import { pumpStrength } from './equations-pump.ts'
 import { notNegative, positive } from './possible.ts'
+import { compiledPump, type PumpCurve, type PumpPoint } from './pump-law.ts'
 
 /** The curve that tests have left of the band of the box. */
 export interface BucketFit {

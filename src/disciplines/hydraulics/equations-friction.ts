@@ -98,7 +98,7 @@ export function transitionalFriction(given: FrictionPlace): number {
   const { reynolds: Re, roughness_m: ε, bore_m: D } = given
   positive('transitionalFriction', { Re, D })
   notNegative('transitionalFriction', { ε })
-  const [X1, X2, X3, X4] = transitionCubic(ε / (3.7 * D))
+  const [X1, X2, X3, X4] = transitionCubic({ roughTerm: ε / (3.7 * D) })
   const R = Re / TRANSITION.laminarBelow
   return X1 + R * (X2 + R * (X3 + R * X4))
 }
@@ -111,9 +111,11 @@ export function transitionalFriction(given: FrictionPlace): number {
  * Symbols  roughTerm ε/(3.7 D) [1]
  * Valid    roughTerm ≥ 0
  * Source   EPANET.2.3, hydcoeffs.c
+ * Throws   RangeError where the rough term is negative
  */
-export function transitionCubic(roughTerm: number): readonly [number, number, number, number] {
-  const Y2 = roughTerm + 5.74 / TRANSITION.turbulentAbove ** 0.9
+export function transitionCubic(given: { readonly roughTerm: number }): readonly [number, number, number, number] {
+  notNegative('transitionCubic', { roughTerm: given.roughTerm })
+  const Y2 = given.roughTerm + 5.74 / TRANSITION.turbulentAbove ** 0.9
   const Y3 = -0.868589 * Math.log(Y2)
   const FA = 1 / (Y3 * Y3)
   const FB = FA * (2 - 0.00514215 / (Y2 * Y3))

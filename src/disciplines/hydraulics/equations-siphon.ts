@@ -10,6 +10,7 @@ import { notNegative, positive } from './possible.ts'
  * Symbols  h head [m], z_water level in the reservoir [m], z_end open end, z_break air break [m], all above one datum
  * Valid    tube full; positive means that the reservoir empties down to the higher of end and break
  * Source   Hydrostatics, free surface against open end
+ * Throws   nothing: any heights are possible
  */
 export function siphonHead(given: {
   readonly level_m: number

@@ -3,12 +3,6 @@ import { wettingRate } from './equations-film.ts'
 import type { Water } from './equations-water.ts'
 import { notNegative, positive } from './possible.ts'
 
-/** Angle between two bearings, 0 to π. */
-export function apart(one_rad: number, other_rad: number): number {
-  const turn = Math.abs(one_rad - other_rad) % (2 * Math.PI)
-  return turn > Math.PI ? 2 * Math.PI - turn : turn
-}
-
 /**
  * Width of the strip that a stream keeps wet on the wall.
  *
@@ -108,10 +102,12 @@ export function capillaryLength(given: { readonly tension_N_m: number; readonly 
  * Source   Hydrostatics, union of arcs
  * Throws   RangeError where a width is negative
  */
-export function coveredShare(arcs: readonly { readonly middle_rad: number; readonly width_rad: number }[]): number {
+export function coveredShare(given: {
+  readonly arcs: readonly { readonly middle_rad: number; readonly width_rad: number }[]
+}): number {
   const round = 2 * Math.PI
   const pieces: [number, number][] = []
-  for (const { middle_rad, width_rad } of arcs) {
+  for (const { middle_rad, width_rad } of given.arcs) {
     notNegative('coveredShare', { width_rad })
     if (width_rad >= round) return 1
     const from = (((middle_rad - width_rad / 2) % round) + round) % round

@@ -7,9 +7,10 @@
  * bracketed search closes the balance with the pump. A branch that branches again is the same question with its top
  * head given; the longest path is always the outer one, so that the nesting stays shallow.
  */
-import { compiledPump } from './equations-pump.ts'
+
 import type { Network, Run } from './network-tree.ts'
 import { lossAndSlope, type PipeLaw, pipeFlow, pipeLaw } from './pipe-law.ts'
+import { compiledPump } from './pump-law.ts'
 
 /** Newton and halving steps of one search; a bracket of doubles closes well before. */
 const STEP_LIMIT = 100

@@ -1,5 +1,5 @@
-import type { PumpCurve } from './equations-pump.ts'
 import type { Tube } from './pipe-law.ts'
+import type { PumpCurve } from './pump-law.ts'
 
 /** A tube in the tree: it ends open at a height, or in branches. With neither it is a dead end. */
 export interface Run extends Tube {

@@ -7,10 +7,11 @@
  * one down. An end that would run backward is shut, and opened again when the head before it rises above its height.
  * Should the rounds not settle, the guarded way of `network-nested.ts` answers instead.
  */
-import { compiledPump, type HeadAndSlope } from './equations-pump.ts'
+
 import { nestedFlows } from './network-nested.ts'
 import type { Network, Run } from './network-tree.ts'
 import { lossAndSlope, type PipeLaw, pipeFlow, pipeLaw } from './pipe-law.ts'
+import { compiledPump, type HeadAndSlope } from './pump-law.ts'
 
 export type { Network, Run } from './network-tree.ts'
 
@@ -159,9 +160,15 @@ function step(w: Work, pumpSlope: number): void {
 }
 
 /**
- * Solves the tree: flows and heads of all tubes, none backward, and which ends starve.
+ * Flows and heads of all tubes of a tree on one pump, none backward, and which open ends starve.
  *
- * Throws RangeError where a tube or the pump is impossible, or a tube has an open end and branches.
+ *   z_w + H_p(Σ q) − Σ_path h(Q) = z_i and q_i > 0, or ≤ z_i and q_i = 0, for each open end i
+ *
+ * Symbols  z_w level in the reservoir [m], H_p head of the pump [m], q_i flow of an open end [m³/s], Q sum of the flows
+ *          below a tube [m³/s], h its loss [m], z_i height of the open end [m]
+ * Valid    full tubes, ends open to the air; friction as `frictionFactor`
+ * Source   TreeNetwork, with Darcy-Weisbach, Swamee-Jain and the cubic of the transition
+ * Throws   RangeError where a tube or the pump is impossible, or a tube has an open end and branches
  */
 export function solveNetwork(network: Network): NetworkState {
   const w = laidOut(network)

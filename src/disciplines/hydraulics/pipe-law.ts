@@ -34,7 +34,7 @@ export function pipeLaw(tube: Tube, viscosity_m2_s: number, gravity_m_s2: number
     perSquare: K * perSquareSpeed,
     reynoldsPerFlow: D / (area * viscosity_m2_s),
     roughTerm,
-    cubic: transitionCubic(roughTerm),
+    cubic: transitionCubic({ roughTerm }),
   }
 }
 

@@ -10,7 +10,7 @@
  */
 import { holeFlows } from './equations-distributor.ts'
 import type { Water } from './equations-water.ts'
-import { apart, capillaryLength, coveredShare, filmBearing, freeFallToWall, rivuletWidth } from './equations-wetting.ts'
+import { capillaryLength, coveredShare, filmBearing, freeFallToWall, rivuletWidth } from './equations-wetting.ts'
 
 export interface Holes {
   readonly count: number
@@ -98,6 +98,12 @@ function placeAt(c: WettingCase, stream: Stream, depth_m: number): { bearing_rad
   return { bearing_rad: filmBearing(run), radius_m: c.bore_m / 2 }
 }
 
+/** Angle between two bearings, 0 to π. */
+function apart(one_rad: number, other_rad: number): number {
+  const turn = Math.abs(one_rad - other_rad) % (2 * Math.PI)
+  return turn > Math.PI ? 2 * Math.PI - turn : turn
+}
+
 function marginOf(c: WettingCase, stream: Stream, site: WetSite): number {
   const place = placeAt(c, stream, site.depth_m)
   const away = apart(place.bearing_rad, site.angle_rad)
@@ -118,7 +124,7 @@ export function wettingMap(c: WettingCase, blocked: ReadonlySet<number> = new Se
   const wetShares = depths.map((depth_m) => {
     const onWall = streams.filter((s) => depth_m >= s.wall_m)
     const arcs = onWall.map((s) => ({ middle_rad: placeAt(c, s, depth_m).bearing_rad, width_rad: s.width_rad }))
-    return { depth_m, share: coveredShare(arcs) }
+    return { depth_m, share: coveredShare({ arcs }) }
   })
   return { sites, head_m, wetShares }
 }
