@@ -464,4 +464,16 @@ export const physicsSources = sourcesOf({
     where: 'truncated pyramid with sides 4 and 2 and height 6 holds 56',
     read: null,
   },
+  'AISC.pipe': {
+    kind: 'handbook',
+    cite: 'AISC Steel Construction Manual, dimensions and properties of pipe',
+    where: 'standard weight pipe 4 in: I 7.23 in4, S 3.21 in3',
+    read: null,
+  },
+  'Pump.3960': {
+    kind: 'handbook',
+    cite: 'Water horsepower in US units, as in any pump handbook',
+    where: 'US gal/min times feet over 3960',
+    read: null,
+  },
 })
