@@ -1,4 +1,5 @@
 import { type Component, components } from '../../tables/components.ts'
+import { type PublishedFeed, recipes } from '../../tables/recipes.ts'
 
 /** Totals of a solution in mol/m³ (mmol/L); what is absent is zero. Also amounts per kilogram of a product. */
 export type Amounts = Readonly<Partial<Record<Component, number>>>
@@ -69,3 +70,9 @@ export function nutrientAmount(amounts: Amounts, nutrient: Nutrient): number {
 /** Element whose atoms a nutrient counts. */
 export const elementOf = (nutrient: Nutrient) =>
   nutrient === 'NO3-N' || nutrient === 'NH4-N' ? ('N' as const) : nutrient
+
+/** Main ions of a published feed. */
+export function feedAmounts(feed: PublishedFeed): Amounts {
+  const { NO3, NH4, H2PO4, K, Ca, Mg, SO4 } = recipes.rows[feed]
+  return { NO3, NH4, H2PO4, K, Ca, Mg, SO4 }
+}

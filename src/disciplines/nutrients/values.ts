@@ -1,0 +1,153 @@
+import { type Published, value } from '../../kernel/published.ts'
+import type { AcidAsSold } from '../../tables/acids.ts'
+import type { Element } from '../../tables/elements.ts'
+import type { Salt } from '../../tables/salts.ts'
+import { elementShare, molarMass } from './equations-formula.ts'
+import {
+  additionToDilute,
+  refillConcentration,
+  sanitiserVolume,
+  stockToStrengthen,
+  timeToLimit,
+} from './equations-running.ts'
+import { acidStrength, oxideFactor } from './equations-salts.ts'
+import { hydrateSolubility } from './equations-saturation.ts'
+import { penConductivity, reportedAmount, reportedCharge } from './equations-water-report.ts'
+
+/** Printed mass % of element (columns of a table of fertilisers), to three decimals. */
+const shares: readonly (readonly [string, number, Element, number])[] = [
+  ['Ca(NO3)2.4H2O', 236.146, 'Ca', 16.972],
+  ['5Ca(NO3)2.NH4NO3.10H2O', 1080.623, 'N', 15.554],
+  ['KNO3', 101.102, 'K', 38.672],
+  ['KH2PO4', 136.084, 'P', 22.761],
+  ['(NH4)2HPO4', 132.056, 'N', 21.214],
+  ['MgSO4.7H2O', 246.466, 'Mg', 9.861],
+  ['Mg(NO3)2.6H2O', 256.403, 'Mg', 9.479],
+  ['C10H12FeN2NaO8.3H2O', 421.092, 'Fe', 13.262],
+  ['C18H16FeN2NaO6', 435.169, 'Fe', 12.833],
+  ['CuSO4.5H2O', 249.677, 'Cu', 25.451],
+  ['Na2B8O13.4H2O', 412.507, 'B', 20.964],
+  ['(NH4)6Mo7O24.4H2O', 1235.92, 'Mo', 54.344],
+]
+
+const oxides: readonly (readonly [string, Element, number])[] = [
+  ['P2O5', 'P', 0.4364],
+  ['K2O', 'K', 0.8302],
+  ['CaO', 'Ca', 0.7147],
+  ['MgO', 'Mg', 0.603],
+  ['SO3', 'S', 0.4005],
+  ['SiO2', 'Si', 0.4674],
+  ['B2O3', 'B', 0.3106],
+  ['NO3', 'N', 0.2259],
+  ['NH4', 'N', 0.7765],
+]
+
+/** g of the salt as sold per 100 g of added water at 0, 10, 20, 25 °C. */
+const dissolved: readonly (readonly [Salt, readonly number[]])[] = [
+  ['potassium-nitrate', [13.6, 21.4, 31.9, 38.3]],
+  ['monopotassium-phosphate', [13.3, 17.5, 22.3, 25.0]],
+  ['potassium-sulfate', [7.7, 9.2, 11.0, 12.0]],
+  ['magnesium-sulfate', [59, 80, 106, 117]],
+  ['magnesium-nitrate', [197, 215, 239, 256]],
+  ['calcium-nitrate-tetrahydrate', [258, 324, 443, 563]],
+  ['monoammonium-phosphate', [21.7, 28.2, 35.9, 40.4]],
+  ['ammonium-nitrate', [117, 151, 190, 213]],
+  ['manganese-sulfate', [63, 72, 76, 77]],
+  ['zinc-sulfate', [108, 133, 166, 187]],
+  ['copper-sulfate', [24, 29, 35, 39]],
+  ['ferrous-sulfate', [33, 45, 61, 72]],
+  ['boric-acid', [2.7, 3.7, 5.0, 5.8]],
+  ['sodium-molybdate', [56, 84, 86, 86]],
+]
+
+/** Strength in eq/L as computed from printed density and mass %. */
+const strengths: readonly (readonly [AcidAsSold, number])[] = [
+  ['nitric-67', 14.89],
+  ['nitric-60', 13.02],
+  ['nitric-38', 7.44],
+  ['phosphoric-75', 12.08],
+  ['phosphoric-85', 14.62],
+  ['sulfuric-93', 34.67],
+  ['sulfuric-35', 8.99],
+]
+
+const temperatures = [0, 10, 20, 25] as const
+
+const printed = { source: 'Stoichiometry', why: 'half of the last printed digit' } as const
+
+const rows: readonly Published[] = [
+  ...shares.flatMap(([formula, M, element, percent]) => [
+    value(molarMass, { formula }, M / 1000, { ...printed, source: 'IUPAC.weights', within: 6e-7, absolute: true }),
+    value(elementShare, { formula, element }, percent / 100, { ...printed, within: 6e-6, absolute: true }),
+  ]),
+  ...oxides.map(([oxide, element, factor]) =>
+    value(oxideFactor, { oxide, element }, factor, { ...printed, within: 6e-5, absolute: true }),
+  ),
+  ...dissolved.flatMap(([salt, grams]) =>
+    temperatures.map((temperature_C, i) =>
+      value(hydrateSolubility, { salt, temperature_C }, grams[i]! / 100, {
+        within: grams.every(Number.isInteger) ? 0.0051 : 0.00051,
+        absolute: true,
+        source: 'CRC.solubility',
+        why: 'half of the last printed digit of g per 100 g',
+      }),
+    ),
+  ),
+  ...strengths.map(([acid, eq]) =>
+    value(acidStrength, { acid }, eq * 1000, {
+      within: 0.006 / eq,
+      source: 'Stoichiometry',
+      why: 'half of the last digit of eq/L',
+    }),
+  ),
+  value(reportedCharge, { reported: 50.04, basis: 'mg/L as CaCO3' }, 1, {
+    ...{ within: 1e-4, source: 'Stoichiometry', why: '1 meq/L is 50.04 mg/L CaCO3 to four figures' },
+  }),
+  value(reportedCharge, { reported: 61.02, basis: 'mg/L as HCO3' }, 1, {
+    ...{ within: 1e-4, source: 'Stoichiometry', why: '1 meq/L is 61.02 mg/L HCO3 to four figures' },
+  }),
+  value(reportedCharge, { reported: 1, basis: 'dH' }, 17.85 / 50.04, {
+    ...{ within: 3e-4, source: 'Stoichiometry', why: 'a German degree is 17.85 mg/L CaCO3 to four figures' },
+  }),
+  value(reportedAmount, { component: 'NO3', reported: 14.007, basis: 'mg/L as N' }, 1, {
+    ...{ within: 1e-9, source: 'IUPAC.weights', why: 'the atomic weight itself' },
+  }),
+  value(penConductivity, { reading: 1100, scale: 'ppm-500' }, 0.22, {
+    ...{ within: 1e-9, source: 'common-practice', why: 'definition of the scale' },
+  }),
+  value(penConductivity, { reading: 1100, scale: 'ppm-700' }, 0.157, {
+    ...{ within: 0.0005, absolute: true, source: 'common-practice', why: 'printed to 0.01 mS/cm' },
+  }),
+  value(
+    stockToStrengthen,
+    { volume_m3: 0.06, now_S_m: 0.11, wanted_S_m: 0.15, feed_S_m: 0.1495, water_S_m: 0, factor: 100, bottles: 2 },
+    0.1638e-3,
+    { within: 3e-4, source: 'Balance.solution', why: 'worked by hand to four figures' },
+  ),
+  value(additionToDilute, { volume_m3: 0.04, now_S_m: 0.2, wanted_S_m: 0.16, water_S_m: 0 }, 0.01, {
+    ...{ within: 1e-9, source: 'Balance.solution', why: '40 L of 2.0 and 10 L of water make 50 L of 1.6' },
+  }),
+  value(refillConcentration, { tissueShare: 0.05, waterUseEfficiency_kg_m3: 3 }, 150, {
+    ...{ within: 1e-9, source: 'Langenfeld2022', why: '50 mg/g × 3 g/L is 150 mg/L' },
+  }),
+  value(
+    timeToLimit,
+    { start_g_m3: 0, topUp_g_m3: 30, limit_g_m3: 50, use_m3_d: 0.002, volume_m3: 0.04, uptakeRatio: 0 },
+    33,
+    { within: 0.5, absolute: true, source: 'Carmassi2003', why: 'worked to whole days' },
+  ),
+  value(
+    timeToLimit,
+    { start_g_m3: 30, topUp_g_m3: 30, limit_g_m3: 50, use_m3_d: 0.002, volume_m3: 0.04, uptakeRatio: 0 },
+    13,
+    { within: 0.5, absolute: true, source: 'Carmassi2003', why: 'worked to whole days' },
+  ),
+  value(sanitiserVolume, { volume_m3: 0.02, wanted_g_m3: 200, product_g_m3: 52500 }, 76e-6, {
+    ...{ within: 0.5e-6, absolute: true, source: 'Balance.solution', why: 'worked to whole mL' },
+  }),
+  value(sanitiserVolume, { volume_m3: 0.075, wanted_g_m3: 200, product_g_m3: 82500 }, 182e-6, {
+    ...{ within: 0.5e-6, absolute: true, source: 'Balance.solution', why: 'worked to whole mL' },
+  }),
+]
+
+export default rows
