@@ -84,7 +84,8 @@ const onPath = (name) =>
 
 /** Programs of the system that the tests need: installed as root on Debian, else named in a clear message. */
 export function systemPrograms(wanted) {
-  const missing = wanted.filter(({ names }) => !names.some((n) => onPath(n)))
+  const present = ({ names, check }) => names.some((n) => onPath(n)) || (check?.() ?? false)
+  const missing = wanted.filter((p) => !present(p))
   if (missing.length === 0) return
   const packages = missing.map((m) => m.debian)
   if (process.platform === 'linux' && process.getuid?.() === 0 && onPath('apt-get')) {
@@ -96,7 +97,7 @@ export function systemPrograms(wanted) {
       env,
     })
   }
-  const still = missing.filter(({ names }) => !names.some((n) => onPath(n)))
+  const still = missing.filter((p) => !present(p))
   if (still.length === 0) return
   for (const m of still)
     say(

@@ -1,18 +1,46 @@
+import { layoutFindings } from './disciplines/layout/checks.ts'
+import { type LayoutFacts, layoutFacts } from './disciplines/layout/index.ts'
+import { templatesFindings } from './disciplines/templates/checks.ts'
+import {
+  type JointRoom,
+  jointFacts,
+  jointRoom,
+  type PocketFacts,
+  pocketFacts,
+  type TemplatesFacts,
+  templatesFacts,
+} from './disciplines/templates/index.ts'
 import type { Finding } from './findings/finding.ts'
 import { withRemedies } from './findings/prove.ts'
 import { parsePlan } from './plan/document.ts'
 import type { Issue } from './plan/issue.ts'
+import { type Known, orNull } from './plan/known.ts'
 import type { Plan, PlanDocument } from './plan/plan.ts'
 
-/** Everything that is known of a plan: facts by discipline, and the findings, worst first. */
+/** What is known of a plan, by discipline; where something is missing, the fields that are. */
+export interface Facts {
+  readonly room: Known<JointRoom>
+  readonly layout: Known<LayoutFacts>
+  readonly templates: Known<TemplatesFacts>
+  readonly pocket: Known<PocketFacts>
+}
+
+/** Everything that is known of a plan: facts and findings. */
 export interface Evaluation {
-  readonly facts: Record<string, never>
+  readonly facts: Facts
   readonly findings: readonly Finding[]
 }
 
 /** The whole job, in the order in which one discipline needs another. */
-export function evaluate(_plan: Plan): Evaluation {
-  return { facts: {}, findings: [] }
+export function evaluate(plan: Plan): Evaluation {
+  const room = jointRoom(plan)
+  const joint = jointFacts(plan, room)
+  const layout = layoutFacts(plan, orNull(joint))
+  const templates = templatesFacts(plan, joint, orNull(layout))
+  const pocket = pocketFacts(plan, orNull(layout))
+  const facts: Facts = { room, layout, templates, pocket }
+  const findings = [...layoutFindings(plan, layout, orNull(templates)), ...templatesFindings(plan, facts)]
+  return { facts, findings }
 }
 
 /** An evaluation of a document with every remedy proved by evaluating the changed document. */

@@ -29,7 +29,7 @@ const measures = section('A pipe by measure.', {
   }),
   wall: quantity('m', { min: 0.0004, max: 0.04, example: '1.8 mm', about: 'Wall.' }),
   plastic: choice(
-    ['PVC-U', 'PVC-U foam core', 'ABS', 'PP', 'PE-HD'],
+    ['PVC-U', 'PVC-U-foam-core', 'PVC-C', 'ABS', 'PP', 'PE-HD'],
     'What the marking on the pipe says it is made of.',
   ),
   foamCore: flag('Whether the wall is foamed inside.'),
@@ -71,7 +71,7 @@ function pipeOfMeasures(values: ValuesOf<typeof measures.fields>): { found: Pipe
       row: null,
       standard: null,
       plastic: values.plastic ?? 'unknown',
-      foamCore: values.foamCore ?? values.plastic === 'PVC-U foam core',
+      foamCore: values.foamCore ?? values.plastic === 'PVC-U-foam-core',
       outside_m,
       wall_m,
       bore_m: outside_m - 2 * wall_m,

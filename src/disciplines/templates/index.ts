@@ -19,6 +19,7 @@ import {
   openingExtent,
   openingOutline,
   plugVolume,
+  type Section,
   type StubLengths,
   type StubWrap,
   saddleArea,
@@ -31,12 +32,11 @@ import {
   traceDrop,
   traceErrorMost,
   traceGap,
-  type Section,
   wholeSection,
   worstSection,
 } from './equations.ts'
-import { type JointFacts, type JointRoom, jointFacts, jointRoom } from './joint-facts.ts'
 import { holeCrossing } from './joint.ts'
+import { type JointFacts, type JointRoom, jointFacts, jointRoom } from './joint-facts.ts'
 import { type LigamentFacts, ligamentFacts } from './ligament-facts.ts'
 import { type PocketFacts, pocketFacts } from './pocket-facts.ts'
 
@@ -71,7 +71,12 @@ export interface TemplatesFacts {
   readonly holeAlong: HoleTemplate
   readonly holeSquare: HoleTemplate & { readonly wedge_m: number }
   readonly stub: StubFacts
-  readonly trace: { readonly error_m: number; readonly gap_m: number; readonly around_rad: number; readonly drop_m: number | null }
+  readonly trace: {
+    readonly error_m: number
+    readonly gap_m: number
+    readonly around_rad: number
+    readonly drop_m: number | null
+  }
   readonly glue: { readonly bore_m2: number; readonly saddle_m2: number; readonly plug_m3: number }
   readonly holeSawDepth_m: number
   readonly freeCore_m: number
@@ -82,7 +87,8 @@ export interface TemplatesFacts {
   readonly cup: Known<CupFacts>
 }
 
-const about = (outline: readonly Point[], mark_m: number): Point[] => outline.map(({ x_m, y_m }) => ({ x_m, y_m: y_m - mark_m }))
+const about = (outline: readonly Point[], mark_m: number): Point[] =>
+  outline.map(({ x_m, y_m }) => ({ x_m, y_m: y_m - mark_m }))
 
 function stubFacts(j: JointFacts): StubFacts {
   const { stub, end, axisLength_m, mouthTilt_rad, paper_m } = j
@@ -91,11 +97,19 @@ function stubFacts(j: JointFacts): StubFacts {
     lengths: stubLengths({ stub, end, axisLength_m, mouthTilt_rad }),
     wrap: stubWrap({ stub, end, axisLength_m, mouthTilt_rad, paper_m, tolerance_m: DRAWN_WITHIN_m }),
     saw_rad: end.kind === 'mitre' ? mitreSawAngle(stub) : null,
-    reach_m: end.kind === 'mitre' ? mitreReach({ boreRadius_m: stub.columnRadius_m - stub.columnWall_m, depth_m: end.depth_m }) : 0,
+    reach_m:
+      end.kind === 'mitre'
+        ? mitreReach({ boreRadius_m: stub.columnRadius_m - stub.columnWall_m, depth_m: end.depth_m })
+        : 0,
     volume_m3: stubVolume({ stub, end, axisLength_m }),
     mouthReach_m: mouth.reach_m,
     mouthRise_m: mouth.height_m,
-    lip_m: lipHeight({ axisLength_m, stubBoreRadius_m: stub.stubRadius_m - stub.stubWall_m, angle_rad: stub.angle_rad, mouthTilt_rad }),
+    lip_m: lipHeight({
+      axisLength_m,
+      stubBoreRadius_m: stub.stubRadius_m - stub.stubWall_m,
+      angle_rad: stub.angle_rad,
+      mouthTilt_rad,
+    }),
     freeboard_m: freeboard({ stub, axisLength_m, mouthTilt_rad }),
     heelRise_m: heelRise({ heelOutside_m: axisLength_m - endHeel(j), angle_rad: stub.angle_rad }),
   }
@@ -120,11 +134,20 @@ function holeTemplates(j: JointFacts): Pick<TemplatesFacts, 'holeAlong' | 'holeS
 }
 
 /** Room, joint and templates of the one joint that all sites share. */
-export function templatesFacts(plan: Plan, joint: Known<JointFacts>, layout: LayoutFacts | null): Known<TemplatesFacts> {
+export function templatesFacts(
+  plan: Plan,
+  joint: Known<JointFacts>,
+  layout: LayoutFacts | null,
+): Known<TemplatesFacts> {
   if (!isKnown(joint)) return joint
   const j = joint.known
   const { stub, hole, end, cut } = j
-  const trace = { columnRadius_m: stub.columnRadius_m, stubRadius_m: stub.stubRadius_m, angle_rad: stub.angle_rad, offset_m: stub.offset_m }
+  const trace = {
+    columnRadius_m: stub.columnRadius_m,
+    stubRadius_m: stub.stubRadius_m,
+    angle_rad: stub.angle_rad,
+    offset_m: stub.offset_m,
+  }
   const sites = layout?.sites.map((s) => ({ turn_rad: s.turn_rad, height_m: s.mark_m - j.markRise_m })) ?? []
   const perRing = layout?.perRing ?? 1
   return {
@@ -148,4 +171,14 @@ export function templatesFacts(plan: Plan, joint: Known<JointFacts>, layout: Lay
   }
 }
 
-export { type CupFacts, type JointFacts, type JointRoom, jointFacts, jointRoom, type LigamentFacts, orNull, type PocketFacts, pocketFacts }
+export {
+  type CupFacts,
+  type JointFacts,
+  type JointRoom,
+  jointFacts,
+  jointRoom,
+  type LigamentFacts,
+  orNull,
+  type PocketFacts,
+  pocketFacts,
+}

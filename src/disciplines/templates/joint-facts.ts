@@ -1,5 +1,5 @@
-import { asBuilt, type Pipe } from '../../plan/pipe.ts'
 import { isKnown, type Known, needed } from '../../plan/known.ts'
+import { asBuilt, type Pipe } from '../../plan/pipe.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { practiceLengths } from '../../tables/practice.ts'
 import { axisLength, entryRoom, holeRadius, mitreDepth } from './equations.ts'
@@ -33,7 +33,10 @@ export interface JointRoom {
 
 /** The pipes as built, and whether one fits into the other. */
 export function jointRoom(plan: Plan): Known<JointRoom> {
-  const given = needed({ pipe: ['column/pipe', plan.column?.pipe], stub: ['column/stub/pipe', plan.column?.stub?.pipe] })
+  const given = needed({
+    pipe: ['column/pipe', plan.column?.pipe],
+    stub: ['column/stub/pipe', plan.column?.stub?.pipe],
+  })
   if (!isKnown(given)) return given
   const tape = plan.measured
   const column = asBuilt(given.known.pipe, { circumference_m: tape?.columnCircumference_m, wall_m: tape?.columnWall_m })
