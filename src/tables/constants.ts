@@ -1,32 +1,18 @@
+import { hydraulicConstants } from './hydraulic-constants.ts'
 import { table } from './table.ts'
 
-/** Agreed constants of nature and of the standard atmosphere. */
+/** Constants of nature and convention that heat and light air need, beside those of the water's path. */
 export const constants = table({
-  title: 'Constants of nature and of the standard atmosphere',
-  columns: {
-    gravity_m_s2: 'standard acceleration of free fall',
-    zero_K: '0 °C as absolute temperature',
-    seaLevel_Pa: 'standard pressure at sea level',
-    airGas_J_kg_K: 'gas constant of dry air',
-    radiation_W_m2_K4: 'Stefan-Boltzmann constant',
-  },
-  source: 'ICAO.atmosphere',
+  title: 'Constants of heat',
+  columns: { value: 'value in the SI unit that the row names', unit: 'unit of the value' },
+  source: 'StefanBoltzmann',
   rows: {
-    standard: {
-      gravity_m_s2: 9.80665,
-      zero_K: 273.15,
-      seaLevel_Pa: 101325,
-      airGas_J_kg_K: 287.05287,
-      radiation_W_m2_K4: 5.670374419e-8,
-      note: 'free fall: BIPM.gravity; radiation: StefanBoltzmann',
-    },
+    radiation: { value: 5.670374419e-8, unit: 'W/(m2 K4)' },
+    zeroCelsius: { value: 273.15, unit: 'K', source: 'ICAO.atmosphere' },
   },
 })
 
-export const {
-  gravity_m_s2: GRAVITY_m_s2,
-  zero_K: ZERO_CELSIUS_K,
-  seaLevel_Pa: SEA_LEVEL_Pa,
-  airGas_J_kg_K: AIR_GAS_J_kg_K,
-  radiation_W_m2_K4: STEFAN_BOLTZMANN_W_m2_K4,
-} = constants.rows.standard
+export const GRAVITY_m_s2 = hydraulicConstants.rows.standardGravity.value
+export const SEA_LEVEL_Pa = hydraulicConstants.rows.standardAtmosphere.value
+export const ZERO_CELSIUS_K = constants.rows.zeroCelsius.value
+export const STEFAN_BOLTZMANN_W_m2_K4 = constants.rows.radiation.value

@@ -88,3 +88,20 @@ export function airThroughDay(given: {
     return (lowest_C + highest_C) / 2 + ((highest_C - lowest_C) / 2) * Math.cos(phase)
   })
 }
+
+/** Time of the day that the solution spends outside of two temperatures, straight lines between the steps. */
+export function timeBeyond(given: {
+  readonly course: SolutionCourse
+  readonly low_C: number
+  readonly high_C: number
+}): { readonly colder_s: number; readonly warmer_s: number } {
+  const { course, low_C, high_C } = given
+  const { temperature_C: T, step_s } = course
+  const above = (limit: number, sign: number) =>
+    T.slice(1).reduce((sum, end, k) => {
+      const [a, b] = [sign * (T[k]! - limit), sign * (end - limit)]
+      if (a <= 0 && b <= 0) return sum
+      return sum + (a > 0 && b > 0 ? step_s : (step_s * Math.max(a, b)) / Math.abs(b - a))
+    }, 0)
+  return { colder_s: above(low_C, -1), warmer_s: above(high_C, 1) }
+}

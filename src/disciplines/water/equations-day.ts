@@ -1,6 +1,7 @@
 import { bodies } from '../../tables/heat.ts'
 import { type HeatPaths, type SolutionCourse, type SolutionDay, type SunlitWall, throughDay } from './day.ts'
-import { evaporation, evaporationHeat, heatCapacity, icedTemperature, streamConductance } from './equations-heat.ts'
+import { evaporation, evaporationHeat, streamConductance } from './equations-heat.ts'
+import { heatCapacity, icedTemperature } from './equations-tank.ts'
 
 const DAY_s = 86_400
 /** Ten minutes: short against the hours in which a tank warms. */

@@ -1,5 +1,7 @@
 /** Megajoules per square metre and day, the unit of the source, per W/m2. */
 const megajoulesDay = 86_400 / 1e6
+/** Megajoules per square metre and hour per W/m2. */
+const megajoulesHour = 3600 / 1e6
 
 interface SunDay {
   readonly latitude_rad: number
@@ -120,4 +122,37 @@ export function netRadiation(given: { readonly sun_W_m2: number; readonly skyLos
   const { sun_W_m2: Rs, skyLoss_W_m2: Rnl } = given
   if (!(Rs >= 0)) throw new RangeError(`netRadiation: Rs = ${Rs} is negative`)
   return 0.77 * Rs - Rnl
+}
+
+/**
+ * Sunshine above the air on level ground, mean of an hour.
+ *
+ *   Ra = (12·60/π) 0.0820 dr [(ω2 - ω1) sin φ sin δ + cos φ cos δ (sin ω2 - sin ω1)]
+ *   ω = π/12 [(t + 0.06667 (Lz - Lm) + Sc) - 12], ω1 = ω - π/24, ω2 = ω + π/24
+ *   Sc = 0.1645 sin 2b - 0.1255 cos b - 0.025 sin b, b = 2π (J - 81)/364
+ *
+ * Symbols  Ra radiation [MJ/(m2 h), returned as W/m2], t clock time at the middle of the hour [h], Lz and Lm longitudes
+ *          west of Greenwich of the clock's meridian and of the place [degree], Sc correction for the season [h], dr, δ, φ
+ *          as for the day
+ * Valid    0 while the sun is down; hours of sunrise and sunset in part
+ * Source   Allen1998.FAO56, equations 28 to 33
+ * Throws   RangeError where latitude or day do not exist
+ */
+export function sunAboveAirHour(
+  given: SunDay & { readonly clock_s: number; readonly west_rad: number; readonly clockWest_rad: number },
+): number {
+  const { latitude_rad: φ, dayOfYear: J, clock_s, west_rad, clockWest_rad } = given
+  const { dr, δ, ωs } = sunOfDay(given)
+  const b = (2 * Math.PI * (J - 81)) / 364
+  const Sc = 0.1645 * Math.sin(2 * b) - 0.1255 * Math.cos(b) - 0.025 * Math.sin(b)
+  const solar = clock_s / 3600 + (0.06667 * (clockWest_rad - west_rad) * 180) / Math.PI + Sc
+  const ω = (Math.PI / 12) * (solar - 12)
+  const clip = (angle: number) => Math.min(ωs, Math.max(-ωs, angle))
+  const [ω1, ω2] = [clip(ω - Math.PI / 24), clip(ω + Math.PI / 24)]
+  const Ra =
+    ((12 * 60) / Math.PI) *
+    0.082 *
+    dr *
+    ((ω2 - ω1) * Math.sin(φ) * Math.sin(δ) + Math.cos(φ) * Math.cos(δ) * (Math.sin(ω2) - Math.sin(ω1)))
+  return Math.max(0, Ra) / megajoulesHour
 }

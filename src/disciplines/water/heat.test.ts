@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { bodies, films } from '../../tables/heat.ts'
 import { shades, surfaces } from '../../tables/surfaces.ts'
 import { iced, painted, rankedCooling, refilled, shaded, wrapped } from './cooling.ts'
-import { airThroughDay, type SolutionDay, throughDay } from './day.ts'
+import { airThroughDay, type SolutionDay, throughDay, timeBeyond } from './day.ts'
 import { saturationPressure, wetBulb } from './equations-air.ts'
 import { solutionCourse } from './equations-day.ts'
 import {
@@ -11,15 +11,19 @@ import {
   evaporation,
   evaporationHeat,
   groundConductance,
-  heatCapacity,
-  icedTemperature,
-  iceNeeded,
   radiationFilm,
-  relaxedTemperature,
   solAirTemperature,
   streamConductance,
   wallConductance,
 } from './equations-heat.ts'
+import {
+  heatCapacity,
+  heaterPower,
+  icedTemperature,
+  iceNeeded,
+  relaxationTime,
+  relaxedTemperature,
+} from './equations-tank.ts'
 
 const hours = (h: number) => h * 3600
 
@@ -35,6 +39,25 @@ describe('heat relations', () => {
       expect(relaxedTemperature({ ...tank, time_s: hours(h) })).toBeCloseTo(expected, 3)
     expect(heatCapacity({ volume_m3: 0.06 }) / 6 / 3600).toBeCloseTo(11.601, 3)
     expect((30 * 3600) / heatCapacity({ volume_m3: 0.06 })).toBeCloseTo(0.431, 3)
+  })
+
+  it('time to a temperature goes round trip with the temperature after a time', () => {
+    const tank = { start_C: 20, surroundings_C: 35, conductance_W_K: 6, heat_W: 15, volume_m3: 0.06 }
+    for (const h of [1, 5, 20]) {
+      const wanted_C = relaxedTemperature({ ...tank, time_s: hours(h) })
+      expect(relaxationTime({ ...tank, wanted_C })).toBeCloseTo(hours(h), 4)
+    }
+    expect(relaxationTime({ ...tank, wanted_C: 38 })).toBeNull()
+    expect(relaxationTime({ ...tank, wanted_C: 19 })).toBeNull()
+    expect(relaxationTime({ ...tank, wanted_C: 20 })).toBe(0)
+  })
+
+  it('a heater of the computed power holds the wanted temperature', () => {
+    const heat_W = heaterPower({ conductance_W_K: 6, wanted_C: 19, surroundings_C: 16, present_W: 10 })
+    expect(heat_W).toBeCloseTo(8, 12)
+    const tank = { start_C: 19, surroundings_C: 16, conductance_W_K: 6, heat_W: heat_W + 10, volume_m3: 0.06 }
+    expect(relaxedTemperature({ ...tank, time_s: hours(30) })).toBeCloseTo(19, 12)
+    expect(heaterPower({ conductance_W_K: 6, wanted_C: 15, surroundings_C: 16, present_W: 0 })).toBe(0)
   })
 
   it('cross-checks of films and sol-air rise', () => {
@@ -289,6 +312,16 @@ describe('a day of the solution', () => {
     ]
     for (const day of warmer) expect(solutionCourse(day).highest_C).toBeGreaterThan(usual)
     expect(solutionCourse(painted({ day: balcony, absorptance: 0.2 })).highest_C).toBeLessThan(usual)
+  })
+
+  it('hours too warm and too cold: none, half and all of the day', () => {
+    const course = solutionCourse(balcony)
+    expect(timeBeyond({ course, low_C: 0, high_C: 60 })).toEqual({ colder_s: 0, warmer_s: 0 })
+    expect(timeBeyond({ course, low_C: 60, high_C: 0 })).toEqual({ colder_s: 86_400, warmer_s: 86_400 })
+    const { colder_s, warmer_s } = timeBeyond({ course, low_C: course.mean_C, high_C: course.mean_C })
+    expect(colder_s + warmer_s).toBeCloseTo(86_400, 6)
+    expect(warmer_s).toBeGreaterThan(hours(8))
+    expect(warmer_s).toBeLessThan(hours(14))
   })
 
   it('is told within 5 ms', () => {

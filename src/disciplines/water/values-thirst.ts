@@ -1,5 +1,13 @@
 import { value } from '../../kernel/published.ts'
-import { clearSun, daylight, netRadiation, skyLoss, sunAboveAir, sunOnGround } from './equations-sun.ts'
+import {
+  clearSun,
+  daylight,
+  netRadiation,
+  skyLoss,
+  sunAboveAir,
+  sunAboveAirHour,
+  sunOnGround,
+} from './equations-sun.ts'
 import {
   pressureFAO56,
   psychrometricConstant,
@@ -119,6 +127,42 @@ export default [
     example('18', 0.005),
   ),
 
+  value(
+    sunAboveAirHour,
+    {
+      latitude_rad: 16.22 * degrees,
+      dayOfYear: 274,
+      clock_s: 14.5 * 3600,
+      west_rad: 16.25 * degrees,
+      clockWest_rad: 15 * degrees,
+    },
+    3.543 * perHour,
+    example('19', 0.0005 * perHour),
+  ),
+  value(
+    sunAboveAirHour,
+    {
+      latitude_rad: 16.22 * degrees,
+      dayOfYear: 274,
+      clock_s: 2.5 * 3600,
+      west_rad: 16.25 * degrees,
+      clockWest_rad: 15 * degrees,
+    },
+    0,
+    example('19', 0.0005 * perHour),
+  ),
+  value(
+    clearSun,
+    { sunAboveAir_W_m2: 3.543 * perHour, altitude_m: 8 },
+    2.658 * perHour,
+    example('19', 0.0005 * perHour),
+  ),
+  value(
+    skyLoss,
+    { highest_C: 38, lowest_C: 38, vapour_Pa: 3445, clearShare: 0.922 },
+    0.137 * perHour,
+    example('19', 0.0005 * perHour),
+  ),
   value(
     referenceThirstHour,
     {

@@ -22,9 +22,9 @@ export const physicsSources = sourcesOf({
   },
   'USGS.conductivity-salinity': {
     kind: 'bulletin',
-    cite: 'US Geological Survey, correction of oxygen solubility for specific conductance',
-    where: 'salinity as a quadratic in specific conductance',
-    read: null,
+    cite: 'US Geological Survey, Office of Water Quality, Technical Memorandum 2011.03',
+    where: 'equation 4, salinity as a quadratic in specific conductance, read in an open implementation',
+    read: '2026-11-25',
   },
   'ASCE.2-06': {
     kind: 'standard',
@@ -36,12 +36,6 @@ export const physicsSources = sourcesOf({
     kind: 'paper',
     cite: 'Higbie, R. 1935, Transactions of the AIChE 31:365-389',
     where: 'penetration theory of absorption',
-    read: null,
-  },
-  BirdStewartLightfoot: {
-    kind: 'handbook',
-    cite: 'Bird, Stewart & Lightfoot, Transport Phenomena',
-    where: 'gas absorption into a falling film',
     read: null,
   },
   TUDarmstadt2020: {
@@ -158,12 +152,6 @@ export const physicsSources = sourcesOf({
     where: 'density, modulus, strength, thermal expansion, conduction',
     read: '2026-11-25',
   },
-  'AASHTO.LRFD': {
-    kind: 'standard',
-    cite: 'AASHTO LRFD Bridge Design Specifications, plastic pipe',
-    where: '50-year modulus and strength of PVC cell 12454',
-    read: null,
-  },
   'Timoshenko.beams': {
     kind: 'handbook',
     cite: 'Timoshenko, S., Strength of Materials',
@@ -234,12 +222,6 @@ export const physicsSources = sourcesOf({
     kind: 'derived',
     cite: 'Energy, charge and cost from power and time',
     where: 'definition of watt, ampere and price per energy',
-    read: null,
-  },
-  'BIPM.gravity': {
-    kind: 'standard',
-    cite: '3rd General Conference on Weights and Measures 1901, standard acceleration of free fall',
-    where: '9.80665 m/s2',
     read: null,
   },
   'ICAO.atmosphere': {
