@@ -21,8 +21,11 @@ const SHORT_STEPS = 1500
 /** Dives from different starts. */
 const DIVES = 6
 
+/** Most kinds of piece for which the relaxation is worked out: its work grows with their third power. */
+const RELAXED_KINDS = 100
+
 /** Most pieces for which the bound by large pieces is looked at. */
-const LARGE_BOUND_PIECES = 200
+const LARGE_BOUND_PIECES = 1000
 
 /** Worth of a piece as the cheapest metre of stick that it takes at least. */
 function materialWorth(model: Model): Worth {
@@ -81,6 +84,7 @@ export function pack(model: Model, steps: Steps): Packed | null {
   if (raise(worthOf(material, rest, left), 'material')) return done()
   if (raise(largeBound(model), 'large pieces')) return done()
   if (trySearch([material], SHORT_STEPS)) return done()
+  if (model.kinds.length > RELAXED_KINDS) return done()
   const relaxed = relaxation(model, rest, left, costs.below(packing.cost))
   if (raise(relaxed.bound, 'relaxation')) return done()
   for (let turn = 0; turn < DIVES && steps.left > 0; turn++) {
