@@ -1,6 +1,7 @@
 import type { Workspace } from 'epanet-js'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { type Network, type Run, solveNetwork } from '../src/disciplines/hydraulics/network.ts'
+import { lossAndSlope, pipeLaw } from '../src/disciplines/hydraulics/pipe-law.ts'
 import { EPANET_GRAVITY_m_s2, EPANET_VISCOSITY_m2_s, epanetAnswer, epanetWorkspace } from './epanet-network.ts'
 import { randomNetwork } from './random-network.ts'
 
@@ -111,6 +112,21 @@ describe('networks computed beforehand with EPANET', () => {
     expect(flow('T2')).toBeCloseTo(7.6485, 3)
     expect(flow('T3')).toBeCloseTo(4.9108, 3)
     expect(state.pumpHead_m).toBeCloseTo(2.34527, 4)
+  })
+
+  it('N-F: loss of 10 m of 13 mm from laminar through the transition to turbulent', () => {
+    const tube = pipe('', 10, 0.013, 0, {})
+    const law = pipeLaw(tube, EPANET_VISCOSITY_m2_s, EPANET_GRAVITY_m_s2)
+    const printed = [
+      [0.5, 0.012378],
+      [1, 0.024757],
+      [1.5, 0.040332],
+      [2, 0.087514],
+      [3, 0.214012],
+      [6, 0.701499],
+    ] as const
+    for (const [flow, loss] of printed)
+      expect(Math.abs(lossAndSlope(law, flow * LPM).loss_m / loss - 1), `${flow} L/min`).toBeLessThan(2e-4)
   })
 
   it('P2: a pump of three points and 800 m of 200 mm', () => {

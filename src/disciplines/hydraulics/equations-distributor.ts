@@ -82,15 +82,16 @@ export function holeFlows(given: {
   positive('holeFlows', { 'number of holes': angles_rad.length })
   notNegative('holeFlows', { Q, circle_m })
   const reach = (circle_m / 2) * Math.tan(Math.abs(lean_rad))
-  const flows = (h: number) =>
-    angles_rad.map((φ) => {
-      const head_m = Math.max(0, h + reach * Math.cos(φ - toward_rad))
-      return orificeFlow({ count: 1, discharge, hole_m, head_m })
-    })
+  const rises = angles_rad.map((φ) => reach * Math.cos(φ - toward_rad))
+  // A hole passes its flow at one metre times the root of its head.
+  const atOneMetre = orificeFlow({ count: 1, discharge, hole_m, head_m: 1 })
+  const flows = (h: number) => rises.map((rise) => atOneMetre * Math.sqrt(Math.max(0, h + rise)))
+  const level = (Q / (angles_rad.length * atOneMetre)) ** 2
+  if (reach === 0) return { head_m: level, flows_m3_s: flows(level) }
   if (Q === 0) return { head_m: -reach, flows_m3_s: angles_rad.map(() => 0) }
-  const sum = (h: number) => flows(h).reduce((total, q) => total + q, 0)
-  const high = orificeHead({ flow_m3_s: Q, count: 1, discharge, hole_m }) + reach
-  const head_m = root({ of: (h) => sum(h) - Q, low: -reach, high })
+  const over = (h: number) => flows(h).reduce((total, q) => total + q, -Q)
+  const high = level * angles_rad.length ** 2 + reach
+  const head_m = root({ of: over, low: -reach, high, within: 1e-12 })
   return { head_m, flows_m3_s: flows(head_m) }
 }
 

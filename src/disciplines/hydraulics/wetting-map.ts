@@ -142,3 +142,26 @@ export function cloggedWetting(c: WettingCase, cloggedShare: number): readonly S
     return { id, reached: margin_rad >= 0, margin_rad }
   })
 }
+
+export interface SiteWater {
+  readonly id: string
+  /** `wet` even on the wall that is hardest to wet, `dry` even on the easiest, `doubtful` between. */
+  readonly water: 'wet' | 'doubtful' | 'dry'
+  readonly hardMargin_rad: number
+  readonly easyMargin_rad: number
+}
+
+/** What can be said of each site while the state of the wall is only known to lie between two. */
+export function wettingBand(
+  c: Omit<WettingCase, 'contactAngle_rad'>,
+  wall: { readonly hard_rad: number; readonly easy_rad: number },
+  cloggedShare: number,
+): readonly SiteWater[] {
+  const hard = cloggedWetting({ ...c, contactAngle_rad: wall.hard_rad }, cloggedShare)
+  const easy = cloggedWetting({ ...c, contactAngle_rad: wall.easy_rad }, cloggedShare)
+  return hard.map((site, i): SiteWater => {
+    const either = easy[i]!.reached ? 'doubtful' : 'dry'
+    const water = site.reached ? 'wet' : either
+    return { id: site.id, water, hardMargin_rad: site.margin_rad, easyMargin_rad: easy[i]!.margin_rad }
+  })
+}
