@@ -100,6 +100,27 @@ describe('level and volume', () => {
     expect(litres(grossVolume({ vessel: drum, level_m: 0.76 }))).toBeCloseTo(131.9, 1)
   })
 
+  it('sizes in any unit give the volume in that unit cubed', () => {
+    const inch = 0.0254
+    const sizes = { bottom_m: 10.3, top_m: 11.26, depth_m: 14.25, level_m: 9 }
+    const metric = Object.fromEntries(Object.entries(sizes).map(([key, size]) => [key, size * inch])) as typeof sizes
+    expect(frustumVolume(metric)).toBeCloseTo(frustumVolume(sizes) * inch ** 3, 12)
+    const flat = {
+      bottomLength_m: 24,
+      bottomWidth_m: 13.8,
+      topLength_m: 27.6,
+      topWidth_m: 17.3,
+      depth_m: 13.8,
+      level_m: 11,
+    }
+    const flatMetric = Object.fromEntries(Object.entries(flat).map(([key, size]) => [key, size * inch])) as typeof flat
+    expect(prismoidVolume(flatMetric)).toBeCloseTo(prismoidVolume(flat) * inch ** 3, 12)
+    expect(lyingDrumVolume({ bore_m: 22 * inch, length_m: 33 * inch, level_m: 7 * inch })).toBeCloseTo(
+      lyingDrumVolume({ bore_m: 22, length_m: 33, level_m: 7 }) * inch ** 3,
+      12,
+    )
+  })
+
   it('counts only the part of a body that is under water', () => {
     const brick: Standing = { from_m: 0.02, to_m: 0.1, area_m2: 0.01 }
     for (const [level_m, expected] of [

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { GRAVITY_m_s2 } from '../../tables/constants.ts'
 import { pipePlastics } from '../../tables/pvc-strength.ts'
-import { stabilityFactors } from '../../tables/stability.ts'
+import { peopleForces, stabilityFactors } from '../../tables/stability.ts'
 import { cylinderDrag } from '../../tables/wind.ts'
 import {
   bucklingHeight,
@@ -30,6 +30,7 @@ import {
   tippingLean,
 } from './equations-tipping.ts'
 import { gustPressure, roundForceCoefficient, tippingWind, windForce } from './equations-wind.ts'
+import { siteAtWeek } from './site-mass.ts'
 import { tippingMap, tippingResult } from './tipping-map.ts'
 
 const wanted = stabilityFactors.rows['free-standing'].ratio
@@ -163,6 +164,36 @@ describe('moments', () => {
     expect(burialDepth({ ...post, bearing_Pa_m: 31_420 })).toBeLessThan(d)
   })
 
+  it('the code relation gives the same depth in feet and pounds', () => {
+    const [foot, pound] = [0.3048, 4.4482216]
+    const metric = burialDepth({
+      push_N: 50 * pound,
+      height_m: 4 * foot,
+      foot_m: 0.5 * foot,
+      bearing_Pa_m: (100 * pound) / foot ** 3,
+    })
+    expect(metric / foot).toBeCloseTo(burialDepth({ push_N: 50, height_m: 4, foot_m: 0.5, bearing_Pa_m: 100 }), 9)
+  })
+
+  it('a child who pulls 150 N at 1.2 m tips the balcony tower, full or not, without a strap', () => {
+    const pull = (litres: number, force_N: number) =>
+      tippingResult({
+        bodies: bodies(litres),
+        pushes: [{ force_N, height_m: 1.2 }],
+        arm_m: 0.195,
+        wantedRatio: wanted,
+        strap_m: 1.4,
+      })
+    for (const litres of [36, 12]) {
+      const { ratio, strap_N, righting_N_m } = pull(litres, 150)
+      expect(ratio).toBeLessThan(1)
+      expect((righting_N_m + 1.4 * strap_N) / (150 * 1.2)).toBeCloseTo(wanted, 9)
+    }
+    expect(pull(36, peopleForces.rows['child-pull'].low_N).strap_N).toBeLessThan(
+      pull(36, peopleForces.rows['child-pull'].high_N).strap_N,
+    )
+  })
+
   it('slides before it tips where the floor is smooth', () => {
     expect(slidingRatio({ friction: 0.4, mass_kg: 77.9, push_N: 100 })).toBeCloseTo(3.06, 2)
     expect(slidingRatio({ friction: 0.4, mass_kg: 50, push_N: 0 })).toBe(Number.POSITIVE_INFINITY)
@@ -252,6 +283,17 @@ describe('wind on a pipe', () => {
 
   it('grows with the square of the speed', () => {
     expect(balcony(20).force_N / balcony(10).force_N).toBeCloseTo(4, 12)
+  })
+})
+
+describe('plants by week', () => {
+  it('get heavier and wider, and keep the last row after it', () => {
+    for (let week = 0; week < 8; week += 0.5) {
+      expect(siteAtWeek({ week: week + 0.5 }).mass_kg).toBeGreaterThan(siteAtWeek({ week }).mass_kg)
+      expect(siteAtWeek({ week: week + 0.5 }).outline_m).toBeGreaterThan(siteAtWeek({ week }).outline_m)
+    }
+    expect(siteAtWeek({ week: 12 })).toEqual(siteAtWeek({ week: 8 }))
+    expect(() => siteAtWeek({ week: -1 })).toThrow('week = -1')
   })
 })
 

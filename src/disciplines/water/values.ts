@@ -102,6 +102,12 @@ export default [
   value(standardPressure, { altitude_m: 500 }, 95461, { within: 1e-5, ...handbook, why: 'printed to 1 Pa' }),
   value(standardPressure, { altitude_m: 1000 }, 89875, { within: 1e-5, ...handbook, why: 'printed to 1 Pa' }),
   ...oxygen,
+  value(oxygenSolubility, { temperature_C: 5, salinity: 28 }, 10.5928, {
+    within: 0.005,
+    absolute: true,
+    source: 'GarciaGordon1992',
+    why: 'another fit of the same measurements; the two may differ in the second decimal',
+  }),
   value(salinityOfConductivity, { conductivity_S_m: 5.3087 }, 35, {
     within: 0.02,
     source: 'USGS.conductivity-salinity',

@@ -158,6 +158,18 @@ describe('oxygen', () => {
     }
   })
 
+  it('at any pressure only the air beside the vapour counts, and at 1 atm the correction is none', () => {
+    // The vapour pressure of humid air is another formulation; where it fills the air no oxygen is left.
+    for (const t of [5, 15, 25, 35]) {
+      const vapour = saturationPressure({ temperature_C: t })
+      const at = (pressure_Pa: number) => oxygenSolubilityUnderPressure({ temperature_C: t, salinity: 0, pressure_Pa })
+      expect(at(101325)).toBeCloseTo(oxygenSolubility({ temperature_C: t, salinity: 0 }), 12)
+      const share = (60_000 - vapour) / (101_325 - vapour)
+      expect(at(60_000) / at(101_325) / share).toBeCloseTo(1, 3)
+      expect(() => at(0.998 * vapour)).toThrow(RangeError)
+    }
+  })
+
   it('nutrients of 2 mS/cm take less than 1 %', () => {
     const salinity = salinityOfConductivity({ conductivity_S_m: 0.2 })
     const share =

@@ -458,4 +458,11 @@ export const physicsSources = sourcesOf({
     where: 'US gal/min times feet over 3960',
     read: null,
   },
+  GarciaGordon1992: {
+    kind: 'paper',
+    cite: 'García, H. E. & Gordon, L. I. 1992, Limnology and Oceanography 37:1307-1312',
+    where:
+      'oxygen solubility of sea water, another fit; value at 5 °C and salinity 28 read in the documentation of an open library',
+    read: '2026-11-25',
+  },
 })
