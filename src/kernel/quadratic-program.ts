@@ -69,8 +69,11 @@ export function optimalityGap(program: QuadraticProgram, x: readonly number[], Î
   return gap
 }
 
+/** Squares of smaller numbers vanish inside the solver and would divide zero by zero. */
+const VANISHING = 1e-60
+
 /** Shifts an array by one place, as the solver counts from 1. */
-const from1 = (values: readonly number[]) => [0, ...values]
+const from1 = (values: readonly number[]) => [0, ...values.map((x) => (Math.abs(x) < VANISHING ? 0 : x))]
 
 /**
  * The smallest value of a strictly convex quadratic function between linear rows (Goldfarb and Idnani's dual method).
@@ -92,5 +95,12 @@ export function quadraticMinimum(program: QuadraticProgram): Minimum {
   const x = found.solution.slice(1)
   const multipliers = rows.map((_, k) => found.Lagrangian[k + 1] ?? 0)
   const objective = x.reduce((sum, xi, i) => sum + xi * (dot(quadratic[i]!, x) / 2 - linear[i]!), 0)
-  return { x, objective, multipliers, gap: optimalityGap(program, x, multipliers), feasible: found.message === '' }
+  const gap = optimalityGap(program, x, multipliers)
+  return {
+    x,
+    objective,
+    multipliers,
+    gap: Number.isNaN(gap) ? Number.POSITIVE_INFINITY : gap,
+    feasible: found.message === '',
+  }
 }

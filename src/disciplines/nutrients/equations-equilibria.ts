@@ -52,7 +52,7 @@ export function pairLogK(given: { readonly pair: IonPair; readonly temperature_C
  *
  * Symbols  K solubility product [mol/kg to the number of ions], ΔH enthalpy of dissolution [J/mol], T temperature [K]
  * Valid    0 to 50 °C; calcium and magnesium phosphates at 25 °C, held at other temperatures
- * Source   USGS.minteq.v4.dat; gypsum USGS.phreeqc.dat, calcite PlummerBusenberg1982, struvite Ronteltap2007
+ * Source   USGS.minteq.v4.dat; gypsum USGS.wateq4f.dat, calcite PlummerBusenberg1982, struvite Ronteltap2007
  */
 export function mineralLogK(given: { readonly mineral: Mineral; readonly temperature_C: number }): number {
   const { mineral, temperature_C } = given

@@ -50,7 +50,7 @@ const pK: readonly (readonly [Equilibrium, number, number])[] = [
   ['boric', 25, 9.235],
   ['bisulfate', 25, 1.988],
   ['calcite', 25, 8.48],
-  ['gypsum', 25, 4.55],
+  ['gypsum', 25, 4.58],
   ['ammonium', 25, 9.244],
 ]
 const pKSource = (id: Equilibrium) =>
