@@ -11,7 +11,13 @@ export const surfaces = table({
   },
   source: 'SCIRP.88555',
   rows: {
-    'white-new': { absorptance: 0.2, absorptanceLow: 0.19, absorptanceHigh: 0.252, emittance: 0.92 },
+    'white-new': {
+      absorptance: 0.2,
+      absorptanceLow: 0.19,
+      absorptanceHigh: 0.252,
+      emittance: 0.92,
+      note: 'titanium-white paint 0.19, epoxy 0.248, enamel 0.252',
+    },
     'white-weathered': {
       absorptance: 0.4,
       absorptanceLow: 0.3,
@@ -44,14 +50,26 @@ export const surfaces = table({
       source: 'from-memory',
       note: 'saturated colours, drums and totes',
     },
-    black: { absorptance: 0.95, absorptanceLow: 0.9, absorptanceHigh: 0.975, emittance: 0.874 },
-    'aluminium-paint': { absorptance: 0.54, absorptanceLow: 0.5, absorptanceHigh: 0.58, emittance: 0.45 },
+    black: {
+      absorptance: 0.95,
+      absorptanceLow: 0.9,
+      absorptanceHigh: 0.975,
+      emittance: 0.874,
+      note: 'black paint 0.975; the lower numbers, for black plastic, from memory',
+    },
+    'aluminium-paint': {
+      absorptance: 0.54,
+      absorptanceLow: 0.5,
+      absorptanceHigh: 0.58,
+      emittance: 0.45,
+      note: 'printed 0.54; the band is ours',
+    },
     'bright-foil': {
       absorptance: 0.192,
       absorptanceLow: 0.15,
       absorptanceHigh: 0.25,
       emittance: 0.036,
-      note: 'takes in no more than white paint but cannot shine heat away: hotter than white in still air',
+      note: 'printed 0.192, the band is ours; takes in no more than white paint but cannot shine heat away',
     },
   },
 })

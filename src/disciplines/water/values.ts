@@ -58,7 +58,7 @@ export default [
   }),
   value(saturationPressure, { temperature_C: 20 }, 2339.21, {
     within: 3e-4,
-    source: 'IAPWS.R6-95',
+    source: 'IAPWS.R7-97',
     why: 'another formulation; the older one claims 300 ppm',
   }),
   value(dewPoint, { vapour_Pa: 872.6 }, 5, {
@@ -110,17 +110,17 @@ export default [
   }),
   value(salinityOfConductivity, { conductivity_S_m: 5.3087 }, 35, {
     within: 0.02,
-    source: 'USGS.conductivity-salinity',
+    source: 'UNESCO.PSS-78',
     why: 'sea water of salinity 35 has 53.087 mS/cm at 25 °C; the fit is meant for fresher water, 2 %',
   }),
   value(evaporationHeat, { temperature_C: 20 }, 2453.6e3, {
     within: 5e-4,
-    source: 'IAPWS.R6-95',
+    source: 'IAPWS.R7-97',
     why: 'straight line for a slightly bent curve; its makers round to 0.001 MJ/kg',
   }),
   value(evaporationHeat, { temperature_C: 35 }, 2417.9e3, {
     within: 5e-4,
-    source: 'IAPWS.R6-95',
+    source: 'IAPWS.R7-97',
     why: 'straight line for a slightly bent curve; its makers round to 0.001 MJ/kg',
   }),
   value(wallConductance, { inside_W_m2_K: 1 / 0.13, outside_W_m2_K: 1 / 0.04, layers: [] }, 1 / 0.17, {

@@ -465,4 +465,10 @@ export const physicsSources = sourcesOf({
       'oxygen solubility of sea water, another fit; value at 5 °C and salinity 28 read in the documentation of an open library',
     read: '2026-11-25',
   },
+  'UNESCO.PSS-78': {
+    kind: 'standard',
+    cite: 'UNESCO 1981, Practical Salinity Scale 1978',
+    where: 'sea water of salinity 35 conducts 42.914 mS/cm at 15 °C and 53.087 at 25 °C',
+    read: null,
+  },
 })
