@@ -1,6 +1,7 @@
 /** A pump and ten columns: built and solved by us, against open, build, solve and close in EPANET. */
 import { type Network, type Run, solveNetwork } from '../src/disciplines/hydraulics/network.ts'
-import { EPANET_GRAVITY_m_s2, EPANET_VISCOSITY_m2_s, epanetAnswer, epanetWorkspace } from '../test/epanet-network.ts'
+import { EPANET_GRAVITY_m_s2, EPANET_VISCOSITY_m2_s } from '../test/epanet-constants.ts'
+import { epanetAnswer, epanetWorkspace } from '../test/epanet-network.ts'
 
 const COLUMNS = 10
 const REPEATS = 41

@@ -2,7 +2,8 @@ import type { Workspace } from 'epanet-js'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { type Network, type Run, solveNetwork } from '../src/disciplines/hydraulics/network.ts'
 import { lossAndSlope, pipeLaw } from '../src/disciplines/hydraulics/pipe-law.ts'
-import { EPANET_GRAVITY_m_s2, EPANET_VISCOSITY_m2_s, epanetAnswer, epanetWorkspace } from './epanet-network.ts'
+import { EPANET_GRAVITY_m_s2, EPANET_VISCOSITY_m2_s } from './epanet-constants.ts'
+import { epanetAnswer, epanetWorkspace } from './epanet-network.ts'
 import { randomNetwork } from './random-network.ts'
 
 const LPM = 1 / 60_000

@@ -1,6 +1,6 @@
 /** Seeded trees of tower size: a riser, headers that branch, and open ends of which some lie too high. */
 import type { Network, Run } from '../src/disciplines/hydraulics/network.ts'
-import { EPANET_GRAVITY_m_s2, EPANET_VISCOSITY_m2_s } from './epanet-network.ts'
+import { EPANET_GRAVITY_m_s2, EPANET_VISCOSITY_m2_s } from './epanet-constants.ts'
 
 /** A small repeatable stream of numbers in 0 to 1 (Park and Miller). */
 export function stream(seed: number): () => number {

@@ -1,4 +1,5 @@
 import { STANDARD_GRAVITY } from '../../tables/hydraulic-constants.ts'
+import { fittingLosses } from '../../tables/hydraulic-fittings.ts'
 import { notNegative, positive } from './possible.ts'
 
 function narrower(at: string, d: number, D: number): void {
@@ -89,4 +90,34 @@ export function barbLoss(given: { readonly barb_m: number; readonly tube_m: numb
   const bores = { smaller_m: given.barb_m, larger_m: given.tube_m }
   const fittingLoss = contractionLoss(bores) + enlargementLoss(bores)
   return lossOnBore({ fittingLoss, from_m: given.barb_m, onto_m: given.tube_m })
+}
+
+/** Printed openings of a gate valve: share closed, and loss. */
+const GATE = [
+  [0, fittingLosses.rows.gateValveOpen.lossUsual],
+  [0.25, fittingLosses.rows.gateValveQuarterClosed.lossUsual],
+  [0.5, fittingLosses.rows.gateValveHalfClosed.lossUsual],
+  [0.75, fittingLosses.rows.gateValveThreeQuartersClosed.lossUsual],
+] as const
+
+/**
+ * How far a gate valve is closed that has a loss coefficient; null beyond three quarters, where it cannot be set by eye.
+ *
+ *   share closed, straight in log K between the printed openings
+ *
+ * Symbols  K loss coefficient [1]
+ * Valid    0 to 3/4 closed; tables differ by a factor of two to four, so the last of it is set by the bucket
+ * Source   LMNO.minor, gate valve open and 1/4, 1/2, 3/4 closed
+ * Throws   RangeError where K is negative
+ */
+export function gateValveClosed(given: { readonly fittingLoss: number }): number | null {
+  const { fittingLoss: K } = given
+  notNegative('gateValveClosed', { K })
+  if (K <= GATE[0][1]) return 0
+  for (let i = 1; i < GATE.length; i++) {
+    const [from, low] = GATE[i - 1]!
+    const [to, high] = GATE[i]!
+    if (K <= high) return from + ((to - from) * Math.log(K / low)) / Math.log(high / low)
+  }
+  return null
 }

@@ -26,7 +26,7 @@ import {
   wettingThickness,
 } from './equations-film.ts'
 import { pipeLoss } from './equations-friction.ts'
-import { barbLoss, lossOnBore } from './equations-minor.ts'
+import { barbLoss, gateValveClosed, lossOnBore } from './equations-minor.ts'
 import {
   dropVolume,
   holeWeber,
@@ -230,6 +230,14 @@ describe('two routes to one number', () => {
     expect(stackCapacity({ bore_m: 0.05, waterShare: 0.3 })).toBeGreaterThan(
       stackCapacity({ bore_m: 0.05, waterShare: 0.25 }),
     )
+  })
+})
+
+describe('gate valve', () => {
+  it('meets the printed openings, closes as the loss grows, and says when it cannot be set by eye', () => {
+    expect([0.1, 0.26, 2.1, 17].map((fittingLoss) => gateValveClosed({ fittingLoss }))).toEqual([0, 0.25, 0.5, 0.75])
+    expect(gateValveClosed({ fittingLoss: 6 })!).toBeGreaterThan(0.5)
+    expect(gateValveClosed({ fittingLoss: 17.1 })).toBeNull()
   })
 })
 

@@ -4,6 +4,7 @@ import {
   colebrookFriction,
   frictionFactor,
   laminarFriction,
+  pipeLoss,
   turbulentFriction,
 } from './equations-friction.ts'
 import { contractionLoss, enlargementLoss } from './equations-minor.ts'
@@ -163,6 +164,34 @@ const pumpValues: readonly Published[] = [
   }),
 ]
 
+/** Feet of head and printed coefficient of a round sharp hole of half an inch. */
+const halfInchOrifice: readonly Published[] = (
+  [
+    [1, 0.62],
+    [2, 0.613],
+    [4, 0.608],
+    [6, 0.607],
+    [10, 0.605],
+    [20, 0.603],
+  ] as const
+).map(([feet, printed]) =>
+  value(sharpOrificeDischarge, { hole_m: 0.0127, head_m: feet * 0.3048 }, printed, {
+    within: 0.01,
+    source: 'Britannica1911.hydraulics',
+    why: 'the fit begins at 1 in; the table of the same article for 0.5 in lies within 1 % of it',
+  }),
+)
+
+/** Example 4.1: the text prints 0.061 m, its own program 0.61 m. */
+const exampleMain = {
+  flow_m3_s: 0.416,
+  length_m: 100,
+  bore_m: 0.5,
+  roughness_m: 0.000046,
+  fittingLoss: 0,
+  viscosity_m2_s: 1.023053e-6,
+}
+
 export default [
   ...waterValues,
   value(vapourPressure, { temperature_C: 26.85 }, 3536.58941, {
@@ -174,12 +203,19 @@ export default [
   value(enlargementLoss, { smaller_m: 1, larger_m: 2 }, 0.5625, { within: 1e-12, source: 'BordaCarnot', why: 'exact' }),
   value(contractionLoss, { smaller_m: 1, larger_m: 2 }, 0.375, { within: 1e-12, source: 'BordaCarnot', why: 'exact' }),
   ...pumpValues,
+  value(pipeLoss, exampleMain, 0.61, {
+    within: 0.005,
+    absolute: true,
+    source: 'Maurer.Hydraulics',
+    why: 'example 4.1, half of the last digit of the program output',
+  }),
   value(sharpOrificeDischarge, { hole_m: 0.0254, head_m: 0.3048 }, 0.6136, {
     within: 0.00005,
     absolute: true,
     source: 'Britannica1911.hydraulics',
     why: 'half of the last printed digit',
   }),
+  ...halfInchOrifice,
   value(idealDropMass, { tip_m: 0.001, tension_N_m: 0.0728 }, 0.000023, {
     within: 0.0000005,
     absolute: true,

@@ -45,15 +45,6 @@ export interface WettingCase {
   readonly sites: readonly WetSite[]
 }
 
-interface Stream {
-  readonly bearing_rad: number
-  readonly radius_m: number
-  readonly flow_m3_s: number
-  readonly width_rad: number
-  /** Depth at which it is on the wall. */
-  readonly wall_m: number
-}
-
 export interface SiteWetting {
   readonly id: string
   readonly reached: boolean
@@ -72,30 +63,55 @@ export interface WettingMap {
 export const holeAngles = (holes: Holes): readonly number[] =>
   Array.from({ length: holes.count }, (_, i) => holes.first_rad + (2 * Math.PI * i) / holes.count)
 
-function streamsOf(c: WettingCase, blocked: ReadonlySet<number>): { head_m: number; streams: readonly Stream[] } {
-  const angles = holeAngles(c.holes).filter((_, i) => !blocked.has(i))
-  const { head_m, flows_m3_s } = holeFlows({ ...c, ...c.holes, angles_rad: angles })
-  const radius_m = Math.min(c.holes.circle_m, c.bore_m) / 2
-  const clings = (c.bore_m - c.holes.hole_m) / 2 - radius_m <= capillaryLength(c.water)
-  const streams = angles.map((bearing_rad, i): Stream => {
-    const flow_m3_s = flows_m3_s[i]!
-    const width_rad = rivuletWidth({ ...c, flow_m3_s }) / (c.bore_m / 2)
-    const wall_m = clings ? 0 : freeFallToWall({ ...c, radius_m, bearing_rad, low_rad: c.toward_rad })
-    return { bearing_rad, radius_m, flow_m3_s, width_rad, wall_m }
-  })
-  return { head_m, streams: streams.filter((s) => s.flow_m3_s > 0) }
+/** Where the stream of a hole is at a depth. Does not depend on its flow, so it is worked out once. */
+interface Place {
+  readonly bearing_rad: number
+  readonly radius_m: number
+  readonly onWall: boolean
 }
 
-/** Place of a stream in the section at a depth. */
-function placeAt(c: WettingCase, stream: Stream, depth_m: number): { bearing_rad: number; radius_m: number } {
+/** What stays the same whichever holes are blocked and however wide the strips are. */
+interface Paths {
+  readonly angles_rad: readonly number[]
+  readonly depths_m: readonly number[]
+  /** By hole, then by depth. */
+  readonly places: readonly (readonly Place[])[]
+  /** By site, then by hole: margin of the middle of the stream; `wall` adds half the strip. */
+  readonly bare: readonly (readonly { readonly margin_rad: number; readonly wall: boolean }[])[]
+}
+
+function pathsOf(c: Omit<WettingCase, 'contactAngle_rad'>): Paths {
+  const angles_rad = holeAngles(c.holes)
+  const radius_m = Math.min(c.holes.circle_m, c.bore_m) / 2
+  const clings = (c.bore_m - c.holes.hole_m) / 2 - radius_m <= capillaryLength(c.water)
+  const depths_m = [...new Set(c.sites.map((site) => site.depth_m))].sort((a, b) => a - b)
+  const places = angles_rad.map((bearing_rad) => {
+    const { bore_m, lean_rad, toward_rad: low_rad } = c
+    const wall_m = clings ? 0 : freeFallToWall({ bore_m, lean_rad, low_rad, radius_m, bearing_rad })
+    return depths_m.map((depth_m) => placeAt(c, { bearing_rad, radius_m, wall_m }, depth_m))
+  })
+  const bare = c.sites.map((site) => {
+    const at = depths_m.indexOf(site.depth_m)
+    return places.map((byDepth) => bareMargin(c, byDepth[at]!, site))
+  })
+  return { angles_rad, depths_m, places, bare }
+}
+
+/** Place at a depth of a stream that leaves at a radius and bearing and is on the wall from `wall_m` on. */
+function placeAt(
+  c: Omit<WettingCase, 'contactAngle_rad'>,
+  stream: { readonly bearing_rad: number; readonly radius_m: number; readonly wall_m: number },
+  depth_m: number,
+): Place {
   const fall = Math.min(depth_m, stream.wall_m)
-  const drift = stream.wall_m === 0 ? 0 : fall * Math.tan(Math.abs(c.lean_rad))
+  const drift = fall * Math.tan(Math.abs(c.lean_rad))
   const x = stream.radius_m * Math.cos(stream.bearing_rad) + drift * Math.cos(c.toward_rad)
   const y = stream.radius_m * Math.sin(stream.bearing_rad) + drift * Math.sin(c.toward_rad)
   const bearing_rad = Math.atan2(y, x)
-  if (depth_m < stream.wall_m) return { bearing_rad, radius_m: Math.hypot(x, y) }
-  const run = { ...c, bearing_rad, low_rad: c.toward_rad, run_m: depth_m - stream.wall_m }
-  return { bearing_rad: filmBearing(run), radius_m: c.bore_m / 2 }
+  if (depth_m < stream.wall_m) return { bearing_rad, radius_m: Math.hypot(x, y), onWall: false }
+  const { bore_m, lean_rad, toward_rad: low_rad } = c
+  const run = { bore_m, lean_rad, low_rad, bearing_rad, run_m: depth_m - stream.wall_m }
+  return { bearing_rad: filmBearing(run), radius_m: bore_m / 2, onWall: true }
 }
 
 /** Angle between two bearings, 0 to π. */
@@ -104,43 +120,88 @@ function apart(one_rad: number, other_rad: number): number {
   return turn > Math.PI ? 2 * Math.PI - turn : turn
 }
 
-function marginOf(c: WettingCase, stream: Stream, site: WetSite): number {
-  const place = placeAt(c, stream, site.depth_m)
-  const away = apart(place.bearing_rad, site.angle_rad)
-  if (site.depth_m >= stream.wall_m) return site.halfAngle_rad + stream.width_rad / 2 - away
-  return place.radius_m >= c.bore_m / 2 - site.reach_m ? site.halfAngle_rad - away : -Math.PI
+function bareMargin(
+  c: Omit<WettingCase, 'contactAngle_rad'>,
+  place: Place,
+  site: WetSite,
+): { readonly margin_rad: number; readonly wall: boolean } {
+  const margin_rad = site.halfAngle_rad - apart(place.bearing_rad, site.angle_rad)
+  const met = place.onWall || place.radius_m >= c.bore_m / 2 - site.reach_m
+  return { margin_rad: met ? margin_rad : -Math.PI, wall: place.onWall }
 }
+
+/** Flow of each hole, none where it is blocked, and the head over the middle of the plate. */
+function flowsOf(
+  c: Omit<WettingCase, 'contactAngle_rad'>,
+  paths: Paths,
+  blocked: ReadonlySet<number>,
+): { readonly head_m: number; readonly flows_m3_s: readonly number[] } {
+  const open = paths.angles_rad.flatMap((_, i) => (blocked.has(i) ? [] : [i]))
+  if (open.length === 0 || c.flow_m3_s === 0) return { head_m: 0, flows_m3_s: paths.angles_rad.map(() => 0) }
+  const { circle_m, discharge, hole_m } = c.holes
+  const { flow_m3_s, lean_rad, toward_rad } = c
+  const angles_rad = open.map((i) => paths.angles_rad[i]!)
+  const found = holeFlows({ flow_m3_s, lean_rad, toward_rad, circle_m, discharge, hole_m, angles_rad })
+  const flows = paths.angles_rad.map(() => 0)
+  open.forEach((hole, i) => {
+    flows[hole] = found.flows_m3_s[i]!
+  })
+  return { head_m: found.head_m, flows_m3_s: flows }
+}
+
+/** Angle of wall that a cubic metre per second keeps wet. */
+const widthPerFlow = (c: WettingCase): number => rivuletWidth({ ...c, flow_m3_s: 1 }) / (c.bore_m / 2)
+
+function margins(paths: Paths, flows_m3_s: readonly number[], perFlow: number): readonly number[] {
+  return paths.bare.map((byHole) =>
+    byHole.reduce((best, { margin_rad, wall }, hole) => {
+      const flow = flows_m3_s[hole]!
+      return flow > 0 ? Math.max(best, margin_rad + (wall ? (perFlow * flow) / 2 : 0)) : best
+    }, -Math.PI),
+  )
+}
+
+const judged = (c: { readonly sites: readonly WetSite[] }, margin: readonly number[]): readonly SiteWetting[] =>
+  c.sites.map(({ id }, i) => ({ id, reached: margin[i]! >= 0, margin_rad: margin[i]! }))
 
 /** The map at one flow, lean and set of blocked holes. With all holes blocked, or no flow, every site is dry. */
 export function wettingMap(c: WettingCase, blocked: ReadonlySet<number> = new Set()): WettingMap {
-  if (blocked.size >= c.holes.count || c.flow_m3_s === 0)
-    return { sites: c.sites.map(({ id }) => ({ id, reached: false, margin_rad: -Math.PI })), head_m: 0, wetShares: [] }
-  const { head_m, streams } = streamsOf(c, blocked)
-  const sites = c.sites.map((site): SiteWetting => {
-    const margin_rad = streams.reduce((best, s) => Math.max(best, marginOf(c, s, site)), -Math.PI)
-    return { id: site.id, reached: margin_rad >= 0, margin_rad }
-  })
-  const depths = [...new Set(c.sites.map((site) => site.depth_m))].sort((a, b) => a - b)
-  const wetShares = depths.map((depth_m) => {
-    const onWall = streams.filter((s) => depth_m >= s.wall_m)
-    const arcs = onWall.map((s) => ({ middle_rad: placeAt(c, s, depth_m).bearing_rad, width_rad: s.width_rad }))
+  const paths = pathsOf(c)
+  const { head_m, flows_m3_s } = flowsOf(c, paths, blocked)
+  const perFlow = widthPerFlow(c)
+  const wetShares = paths.depths_m.map((depth_m, at) => {
+    const arcs = paths.places.flatMap((byDepth, hole) => {
+      const { bearing_rad, onWall } = byDepth[at]!
+      return onWall ? [{ middle_rad: bearing_rad, width_rad: perFlow * flows_m3_s[hole]! }] : []
+    })
     return { depth_m, share: coveredShare({ arcs }) }
   })
-  return { sites, head_m, wetShares }
+  return { sites: judged(c, margins(paths, flows_m3_s, perFlow)), head_m, wetShares }
+}
+
+/** Rows of neighbouring holes that a share of clogging may take, one for each place on the circle. */
+function cloggedRows(count: number, cloggedShare: number): readonly ReadonlySet<number>[] {
+  const row = Math.round(cloggedShare * count)
+  if (row === 0) return [new Set()]
+  return Array.from({ length: count }, (_, from) => new Set(Array.from({ length: row }, (_, i) => (from + i) % count)))
+}
+
+function worstMargins(
+  c: Omit<WettingCase, 'contactAngle_rad'>,
+  cloggedShare: number,
+  perFlows: readonly number[],
+): readonly (readonly number[])[] {
+  const paths = pathsOf(c)
+  const flows = cloggedRows(c.holes.count, cloggedShare).map((row) => flowsOf(c, paths, row).flows_m3_s)
+  return perFlows.map((perFlow) => {
+    const maps = flows.map((f) => margins(paths, f, perFlow))
+    return c.sites.map((_, i) => Math.min(...maps.map((m) => m[i]!)))
+  })
 }
 
 /** Each site at the worst place of a row of clogged holes. */
 export function cloggedWetting(c: WettingCase, cloggedShare: number): readonly SiteWetting[] {
-  const blockedCount = Math.round(cloggedShare * c.holes.count)
-  if (blockedCount === 0) return wettingMap(c).sites
-  const maps = Array.from({ length: c.holes.count }, (_, from) => {
-    const row = Array.from({ length: blockedCount }, (_, i) => (from + i) % c.holes.count)
-    return wettingMap(c, new Set(row)).sites
-  })
-  return c.sites.map(({ id }, i) => {
-    const margin_rad = Math.min(...maps.map((sites) => sites[i]!.margin_rad))
-    return { id, reached: margin_rad >= 0, margin_rad }
-  })
+  return judged(c, worstMargins(c, cloggedShare, [widthPerFlow(c)])[0]!)
 }
 
 export interface SiteWater {
@@ -157,11 +218,11 @@ export function wettingBand(
   wall: { readonly hard_rad: number; readonly easy_rad: number },
   cloggedShare: number,
 ): readonly SiteWater[] {
-  const hard = cloggedWetting({ ...c, contactAngle_rad: wall.hard_rad }, cloggedShare)
-  const easy = cloggedWetting({ ...c, contactAngle_rad: wall.easy_rad }, cloggedShare)
-  return hard.map((site, i): SiteWater => {
-    const either = easy[i]!.reached ? 'doubtful' : 'dry'
-    const water = site.reached ? 'wet' : either
-    return { id: site.id, water, hardMargin_rad: site.margin_rad, easyMargin_rad: easy[i]!.margin_rad }
+  const perFlows = [wall.hard_rad, wall.easy_rad].map((contactAngle_rad) => widthPerFlow({ ...c, contactAngle_rad }))
+  const [hard, easy] = worstMargins(c, cloggedShare, perFlows)
+  return c.sites.map(({ id }, i): SiteWater => {
+    const [hardMargin_rad, easyMargin_rad] = [hard![i]!, easy![i]!]
+    const either = easyMargin_rad >= 0 ? 'doubtful' : 'dry'
+    return { id, water: hardMargin_rad >= 0 ? 'wet' : either, hardMargin_rad, easyMargin_rad }
   })
 }
