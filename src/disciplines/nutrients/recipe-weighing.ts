@@ -14,7 +14,9 @@ export interface WeakStock {
   readonly dissolve_kg: number
   /** Volume to make it up to. */
   readonly volume_m3: number
-  /** Volume of it that the batch needs. */
+  /** Volume of it to make up to the same volume again, where the draw would be too small to measure, else null. */
+  readonly thin_m3: number | null
+  /** Volume that the batch needs, of the thinned stock where there is one. */
   readonly draw_m3: number
 }
 
@@ -34,9 +36,12 @@ export interface WeighedRecipe extends Pick<Recipe, 'amounts' | 'reached_g_m3' |
 }
 
 /** Batches that one weak stock serves, tried in turn until the mass can be weighed. */
-const BATCHES = [10, 20, 50, 100, 200, 500, 1000, 2000, 5000] as const
+const BATCHES = [10, 20, 50, 100, 200, 500, 1e3, 2e3, 5e3, 1e4, 2e4, 5e4, 1e5] as const
 /** Bottle in which a weak stock is made. */
 const BOTTLE_m3 = 1e-3
+/** Smallest volume to draw with a syringe, and the part of a bottle to take for thinning. */
+const LEAST_DRAW_m3 = 5e-6
+const THINNED = 100
 const BAND_SLACK = 1e-3
 
 /** The coarsest scale on which the dose is at least twenty steps, else null. */
@@ -50,7 +55,15 @@ function weakStock(dose_kg: number, finest: Scale): WeakStock {
   const least = feedConstants.rows.weighable.value * finest.step_kg
   const batches = BATCHES.find((n) => dose_kg * n >= least) ?? BATCHES.at(-1)!
   const dissolve_kg = Math.round((dose_kg * batches) / finest.step_kg) * finest.step_kg
-  return { dissolve_kg, volume_m3: BOTTLE_m3, draw_m3: (dose_kg / dissolve_kg) * BOTTLE_m3 }
+  const draw_m3 = (dose_kg / dissolve_kg) * BOTTLE_m3
+  const small = draw_m3 < LEAST_DRAW_m3
+  return {
+    dissolve_kg,
+    volume_m3: BOTTLE_m3,
+    thin_m3: small ? BOTTLE_m3 / THINNED : null,
+    draw_m3: small ? draw_m3 * THINNED : draw_m3,
+  }
+}
 }
 
 /**
