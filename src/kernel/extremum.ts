@@ -29,15 +29,17 @@ function golden(f: (x: number) => number, low: number, high: number, within: num
 
 /**
  * Least value of a continuous function between two ends: a scan in `pieces` steps, then golden section round the best.
- * The place is good to about 1e-8 of the range, the value to the rounding of floating point; the ends themselves count.
+ * By default the value is good to the rounding of floating point; the ends themselves count.
  */
 export function minimum(given: {
   readonly of: (x: number) => number
   readonly low: number
   readonly high: number
   readonly pieces?: number
+  /** Share of the range to which the place is found; the value is good to about its square. */
+  readonly within?: number
 }): Extremum {
-  const { of: f, low, high, pieces = 32 } = given
+  const { of: f, low, high, pieces = 32, within = 1e-8 } = given
   const step = (high - low) / pieces
   let best: Extremum = { at: low, value: f(low) }
   let place = 0
@@ -48,7 +50,7 @@ export function minimum(given: {
   }
   const from = low + Math.max(0, place - 1) * step
   const to = Math.min(high, low + (place + 1) * step)
-  const fine = golden(f, from, to, 1e-8 * (high - low))
+  const fine = golden(f, from, to, within * (high - low))
   return fine.value < best.value ? fine : best
 }
 

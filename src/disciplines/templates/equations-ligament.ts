@@ -6,7 +6,7 @@ import { type Crossing, type Cut, curveHeight, curveTurn, type Hole, holeCrossin
 import { squareEdges, squareSides } from './square-cut.ts'
 
 /** Points round each hole in the first scan: near enough for the search that follows. */
-const SCAN = 36
+const SCAN = 24
 
 type Outline = (parameter: number) => readonly [x: number, y: number]
 
@@ -63,7 +63,7 @@ export function outsideLigament(given: {
     const [a, b] = [outline(t!), outline(u!)]
     return Math.hypot(b[0] + dx - a[0], b[1] + dz - a[1])
   }
-  return patternMinimum({ of, start: [i * step, j * step], steps: [step, step], halvings: 28 }).value
+  return patternMinimum({ of, start: [i * step, j * step], steps: [step, step], halvings: 18 }).value
 }
 
 /** A point on the edge of the wall plug at a radius, in space. */
@@ -109,7 +109,7 @@ export function wallLigament(given: {
     return Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2])
   }
   const start = [places[i]!.psi, places[j]!.psi, places[i]!.depth, places[j]!.depth]
-  return patternMinimum({ of, start, steps: [step, step, 0.25, 0.25], halvings: 22 }).value
+  return patternMinimum({ of, start, steps: [step, step, 0.25, 0.25], halvings: 16 }).value
 }
 
 /**

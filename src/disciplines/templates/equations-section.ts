@@ -1,35 +1,13 @@
-import { minimum } from '../../kernel/extremum.ts'
-import { gaussNodes } from '../../kernel/integrate.ts'
 import { requirePositive } from '../../kernel/require.ts'
-import { root } from '../../kernel/solve.ts'
-import { crossingHeights } from './equations-curve.ts'
 import { openingExtent } from './equations-hole.ts'
 import { squareCutExtent } from './equations-square-cut.ts'
-import { type Crossing, type Cut, curveTurn, type Hole, holeCrossing, requireCrossing, requireHole } from './joint.ts'
-import { type Arc, remaining, type Section, sectionOf } from './section.ts'
-import { squareEdges, squareSides } from './square-cut.ts'
+import { type Crossing, type Cut, type Hole, holeCrossing, requireCrossing, requireHole } from './joint.ts'
+import { type Arc, remaining, type Section, sectionOf, throughWall } from './section.ts'
+import { type LevelSection, type Stand, sectionsOf } from './section-level.ts'
+import { axisSpan, squareSpan } from './span.ts'
 
 /** Levels looked at within the height of each ring's holes, besides those at which the holes are widest. */
 const LEVELS = 24
-
-/** Where a site stands: turn round the column, and height of the crossing of its axes. */
-export interface Stand {
-  readonly turn_rad: number
-  readonly height_m: number
-}
-
-/**
- * Part of the turn that an opening takes at a level; `excess` is negative inside it and positive outside.
- * At the level of a side the two edges meet there, up to rounding.
- */
-function spanWhere(excess: (phi: number) => number, left: number, right: number, rounding: number): Arc | null {
-  const middle = minimum({ of: excess, low: left, high: right, pieces: 24 })
-  if (middle.value > rounding) return null
-  const side = (end: number) =>
-    excess(end) <= rounding || middle.value >= 0 ? end : root({ of: excess, low: middle.at, high: end })
-  if (middle.value >= 0) return { from_rad: middle.at, to_rad: middle.at }
-  return { from_rad: side(left), to_rad: side(right) }
-}
 
 /**
  * Part of the turn that an opening cut along the stub axis takes at a level, on one radius of the wall; null above and below.
@@ -43,19 +21,7 @@ function spanWhere(excess: (phi: number) => number, left: number, right: number,
  */
 export function axisCutSpan(given: Crossing & { readonly level_m: number }): Arc | null {
   requireCrossing('axisCutSpan', given)
-  const { pipeRadius_m: rho, tubeRadius_m: q, angle_rad: th, offset_m: e, level_m: h } = given
-  if (e === 0) {
-    const cos = (Math.sqrt(Math.max(0, h * h + rho * rho - q * q)) - h * Math.cos(th)) / (rho * Math.sin(th))
-    return cos >= 1 ? null : { from_rad: -Math.acos(cos), to_rad: Math.acos(cos) }
-  }
-  const left = curveTurn(given, -Math.PI / 2)
-  const right = curveTurn(given, Math.PI / 2)
-  const inside = (phi: number) => Math.min(right - 1e-12, Math.max(left + 1e-12, phi))
-  const excess = (phi: number) => {
-    const edges = crossingHeights({ ...given, turn_rad: inside(phi) })
-    return edges === null ? rho : Math.max(edges.low_m - h, h - edges.high_m)
-  }
-  return spanWhere(excess, left, right, 1e-6 * q)
+  return axisSpan(given, given.level_m)
 }
 
 /**
@@ -70,12 +36,7 @@ export function axisCutSpan(given: Crossing & { readonly level_m: number }): Arc
  */
 export function squareCutSpan(given: Hole & { readonly level_m: number }): Arc | null {
   requireHole('squareCutSpan', given)
-  const { left, right } = squareSides(given)
-  const excess = (phi: number) => {
-    const [low, high] = squareEdges(given, phi)
-    return Math.max(low - given.level_m, given.level_m - high)
-  }
-  return spanWhere(excess, left, right, 1e-9 * given.holeRadius_m)
+  return squareSpan(given, given.level_m)
 }
 
 /**
@@ -113,21 +74,8 @@ export function remainingSection(given: {
   const Ri = R - T
   requirePositive('remainingSection', { T, Ri })
   const left = remaining(openings)
-  const layer = { left, first: (R ** 2 - Ri ** 2) / 2, second: (R ** 3 - Ri ** 3) / 3, third: (R ** 4 - Ri ** 4) / 4 }
-  return sectionOf(
-    [layer],
-    [
-      { radius_m: R, left },
-      { radius_m: Ri, left },
-    ],
-  )
-}
-
-/** A section and how it came to be. */
-export interface LevelSection extends Section {
-  readonly level_m: number
-  /** Holes that the level passes through. */
-  readonly count: number
+  const edges = [R, Ri].map((radius_m) => ({ radius_m, left }))
+  return sectionOf([throughWall(R, Ri, left)], edges)
 }
 
 /**
@@ -148,51 +96,6 @@ export function sectionAtLevel(given: {
 }): LevelSection {
   requireHole('sectionAtLevel', given.hole)
   return sectionsOf(given.hole, given.cut, given.sites)(given.level_m)
-}
-
-/** Sections by level; spans are kept, since regular sites meet the same level over their own axes again and again. */
-function sectionsOf(hole: Hole, cut: Cut, sites: readonly Stand[]): (level_m: number) => LevelSection {
-  const { columnRadius_m: R, columnWall_m: T } = hole
-  const Ri = R - T
-  const nodes = cut === 'square' ? [] : gaussNodes(Ri, R, 2)
-  const radii = [R, Ri, ...nodes.map(([rho]) => rho)]
-  const known = new Map<number, readonly (Arc | null)[]>()
-  const spans = (over: number): readonly (Arc | null)[] => {
-    const key = Math.round(over * 1e12)
-    const found =
-      known.get(key) ??
-      (cut === 'square'
-        ? [squareCutSpan({ ...hole, level_m: over })]
-        : radii.map((rho) => axisCutSpan({ ...holeCrossing(hole, 'outside'), pipeRadius_m: rho, level_m: over })))
-    known.set(key, found)
-    return found
-  }
-  return (level_m) => {
-    const met = sites
-      .map(({ turn_rad, height_m }) => ({ turn_rad, arcs: spans(level_m - height_m) }))
-      .filter(({ arcs }) => arcs.some((arc) => arc !== null))
-    const left = (k: number) =>
-      remaining(
-        met.flatMap(({ turn_rad, arcs }) => {
-          const arc = arcs[k]
-          return arc ? [{ from_rad: arc.from_rad + turn_rad, to_rad: arc.to_rad + turn_rad }] : []
-        }),
-      )
-    if (cut === 'square') {
-      const openings = met.flatMap(({ turn_rad, arcs }) =>
-        arcs.map((arc) => ({ from_rad: arc!.from_rad + turn_rad, to_rad: arc!.to_rad + turn_rad })),
-      )
-      return { ...remainingSection({ columnRadius_m: R, columnWall_m: T, openings }), level_m, count: met.length }
-    }
-    const layers = nodes.map(([rho, weight], i) => ({
-      left: left(i + 2),
-      first: weight * rho,
-      second: weight * rho ** 2,
-      third: weight * rho ** 3,
-    }))
-    const edges = radii.map((radius_m, k) => ({ radius_m, left: left(k) }))
-    return { ...sectionOf(layers, edges), level_m, count: met.length }
-  }
 }
 
 /**

@@ -69,9 +69,15 @@ export function traceGap(given: Traced & { readonly offset_m: number }): {
     const x = R * curveTurn(edge, psi)
     const y = R / Math.tan(th) + (r * Math.cos(psi)) / Math.sin(th)
     const of = (p: number) => (x - R * curveTurn(edge, p)) ** 2 + (y - curveHeight(edge, p)) ** 2
-    return Math.sqrt(minimum({ of, low: psi - WINDOW_RAD, high: psi + WINDOW_RAD, pieces: 12 }).value)
+    return Math.sqrt(minimum({ of, low: psi - WINDOW_RAD, high: psi + WINDOW_RAD, pieces: 12, within: 1e-6 }).value)
   }
-  const found = maximum({ of: gap, low: 0, high: e === 0 ? Math.PI : 2 * Math.PI, pieces: e === 0 ? 20 : 40 })
+  const found = maximum({
+    of: gap,
+    low: 0,
+    high: e === 0 ? Math.PI : 2 * Math.PI,
+    pieces: e === 0 ? 20 : 40,
+    within: 1e-6,
+  })
   return { gap_m: found.value, around_rad: found.at }
 }
 

@@ -100,3 +100,12 @@ export function curveLength({ pipeRadius_m: rho, tubeRadius_m: q, angle_rad: th,
 export function curveTurn({ pipeRadius_m: rho, tubeRadius_m: q, offset_m: e }: Crossing, psi: number) {
   return Math.asin(Math.max(-1, Math.min(1, (e + q * Math.sin(psi)) / rho)))
 }
+
+/** Lower and upper edge of the opening at the angle φ round the column, without checks; beside it the middle twice. */
+export function curveEdges(crossing: Crossing, phi: number): readonly [low: number, high: number] {
+  const { pipeRadius_m: rho, tubeRadius_m: q, angle_rad: th, offset_m: e } = crossing
+  const across = rho * Math.sin(phi) - e
+  const middle = (rho * Math.cos(phi)) / Math.tan(th)
+  const half = Math.sqrt(Math.max(0, q * q - across * across)) / Math.sin(th)
+  return [middle - half, middle + half]
+}

@@ -49,6 +49,14 @@ export function remaining(openings: readonly Arc[]): readonly Arc[] {
   return left
 }
 
+/** The whole depth of the wall as one layer. */
+export const throughWall = (R: number, Ri: number, left: readonly Arc[]): Layer => ({
+  left,
+  first: (R ** 2 - Ri ** 2) / 2,
+  second: (R ** 3 - Ri ** 3) / 3,
+  third: (R ** 4 - Ri ** 4) / 4,
+})
+
 const EMPTY: Section = {
   area_m2: 0,
   inertiaLeast_m4: 0,
@@ -85,20 +93,20 @@ export function sectionOf(
   const I1 = (Ixx + Iyy) / 2 - half
   const I2 = (Ixx + Iyy) / 2 + half
   const [c, s] = [Math.cos(turn), Math.sin(turn)]
-  const stress = (radius: number) => (phi: number) => {
+  const stressSquared = (radius: number) => (phi: number) => {
     const x = radius * Math.cos(phi) - xc
     const y = radius * Math.sin(phi) - yc
-    return Math.hypot((y * c - x * s) / I1, (x * c + y * s) / I2)
+    return ((y * c - x * s) / I1) ** 2 + ((x * c + y * s) / I2) ** 2
   }
   let most = 0
   const outer = Math.max(...edges.map(({ radius_m }) => radius_m))
   for (const { radius_m, left } of edges) {
-    const of = stress(radius_m)
+    const of = stressSquared(radius_m)
     for (const { from_rad: a, to_rad: b } of left) {
-      const pieces = Math.max(4, Math.ceil((12 * (b - a)) / Math.PI))
+      const pieces = Math.max(4, Math.ceil((10 * (b - a)) / Math.PI))
       most = Math.max(
         most,
-        radius_m === outer ? maximum({ of, low: a, high: b, pieces }).value : Math.max(of(a), of(b)),
+        radius_m === outer ? maximum({ of, low: a, high: b, pieces, within: 1e-5 }).value : Math.max(of(a), of(b)),
       )
     }
   }
@@ -106,7 +114,7 @@ export function sectionOf(
     area_m2: A,
     inertiaLeast_m4: I1,
     inertiaMost_m4: I2,
-    modulus_m3: 1 / most,
+    modulus_m3: 1 / Math.sqrt(most),
     centroidX_m: xc,
     centroidY_m: yc,
   }

@@ -20,7 +20,7 @@ export function squareEdges(hole: Hole, phi: number): readonly [low: number, hig
   const least = Math.max(R - T, near)
   const most = Math.max(least, Math.min(R, far))
   const within = (rho: number) => Math.min(most, Math.max(least, rho))
-  const w = (q * a * Math.sign(s)) / Math.hypot(a, s)
+  const w = (q * a * Math.sign(s)) / Math.sqrt(a * a + s * s)
   const low = within((e - w) / s)
   const high = within((e + w) / s)
   return [middle(low) - half(low), middle(high) + half(high)]
