@@ -64,7 +64,6 @@ function weakStock(dose_kg: number, finest: Scale): WeakStock {
     draw_m3: small ? draw_m3 * THINNED : draw_m3,
   }
 }
-}
 
 /**
  * The recipe in masses that the grower's scales can show. Doses start at the nearest step and move by single steps
