@@ -2,10 +2,13 @@ import { root } from '../../kernel/solve.ts'
 import { type Amounts, mixed, referenceCharge } from './composition.ts'
 import { type Conditions, chargeAgainstPh, type Speciation, speciation } from './speciation.ts'
 
-/** Ends between which any water that a grower meets has its pH. */
-const [SOUREST, MOST_ALKALINE] = [0, 14]
-/** Far finer than any pen. */
-const PH_STEP = 1e-9
+/** Ends between which any water that a grower meets has its pH, and those of nearly all of it. */
+const ALL = [0, 14] as const
+const USUAL = [3, 10] as const
+/** Charge, mol/m³, that is nothing: 1e-6 pH in pure water, less in any other. */
+const NO_CHARGE = 1e-10
+/** Charge that a buffer takes up within a few hundredths of pH; straightens the curve for the search. */
+const SOME_CHARGE = 0.01
 
 /**
  * pH that a solution takes by itself.
@@ -17,7 +20,13 @@ const PH_STEP = 1e-9
  * Source   Balance.solution
  */
 export function solutionPh(given: Conditions & { readonly amounts: Amounts }): number {
-  return root({ of: chargeAgainstPh(given), low: SOUREST, high: MOST_ALKALINE, within: PH_STEP })
+  const charge = chargeAgainstPh(given)
+  const of = (pH: number) => {
+    const Z = charge(pH)
+    return Math.abs(Z) < NO_CHARGE ? 0 : Math.asinh(Z / SOME_CHARGE)
+  }
+  const [low, high] = of(USUAL[0]) > 0 && of(USUAL[1]) < 0 ? USUAL : ALL
+  return root({ of, low, high, within: NO_CHARGE })
 }
 
 /** The solution as it stands at its own pH. */

@@ -1,0 +1,56 @@
+import type { Mineral } from '../../tables/equilibria.ts'
+import { feedConstants } from '../../tables/solvent.ts'
+import { type Amounts, nutrientAmount } from './composition.ts'
+import { CONDUCTIVITY_VALID, conductivity } from './equations-conductivity.ts'
+import { atOwnPh, solutionPh } from './equations-ph.ts'
+import { saturationIndex } from './equations-saturation.ts'
+import { speciation } from './speciation.ts'
+
+interface Range {
+  readonly low: number
+  readonly high: number
+}
+
+/** What pens should show before anything is measured, and what may fall out. */
+export interface Predicted {
+  /** At 25 °C, the band that the model claims. */
+  readonly conductivity_S_m: Range
+  /** False where the solution is too strong for the conductivity model. */
+  readonly conductivityTrusted: boolean
+  readonly pHClosed: Range
+  readonly pHInAir: Range
+  readonly ionicStrength_mol_m3: number
+  /** Saturation in the open tank; above zero a solid may fall out. Solids whose ions are absent are left out. */
+  readonly saturation: Readonly<Partial<Record<Mineral, number>>>
+  /** Share of ammonium in the nitrogen, 0 without nitrogen. */
+  readonly ammoniumShare: number
+}
+
+const solids: readonly Mineral[] = ['gypsum', 'calcite', 'brushite', 'struvite']
+const around = (value: number, half: number): Range => ({ low: value - half, high: value + half })
+
+/** Predicts readings of a solution in an open tank. */
+export function predicted(given: {
+  readonly amounts: Amounts
+  readonly temperature_C: number
+  readonly air_Pa: number
+}): Predicted {
+  const { amounts, temperature_C, air_Pa } = given
+  const { conductivityAccuracy, phAccuracy, referenceTemperature } = feedConstants.rows
+  const tank = atOwnPh({ amounts, temperature_C, carbonDioxide_Pa: air_Pa })
+  const t25 = { temperature_C: referenceTemperature.value, carbonDioxide_Pa: air_Pa }
+  const κ = conductivity(speciation({ amounts, pH: tank.pH, ...t25 }))
+  const saturation = solids
+    .map((mineral) => [mineral, saturationIndex({ solution: tank, mineral })] as const)
+    .filter(([, index]) => Number.isFinite(index))
+  const N = nutrientAmount(amounts, 'N')
+  return {
+    conductivity_S_m: around(κ, κ * conductivityAccuracy.value),
+    conductivityTrusted: tank.ionicStrength_mol_m3 <= CONDUCTIVITY_VALID.ionicStrength_mol_m3.max,
+    pHClosed: around(solutionPh({ amounts, temperature_C, carbonDioxide_Pa: null }), phAccuracy.value),
+    pHInAir: around(tank.pH, phAccuracy.value),
+    ionicStrength_mol_m3: tank.ionicStrength_mol_m3,
+    saturation: Object.fromEntries(saturation),
+    ammoniumShare: N > 0 ? nutrientAmount(amounts, 'NH4-N') / N : 0,
+  }
+}
