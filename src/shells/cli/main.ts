@@ -4,6 +4,7 @@ import { evaluateCommand } from './commands/evaluate.ts'
 import { explain } from './commands/explain.ts'
 import { fresh } from './commands/new.ts'
 import { schema } from './commands/schema.ts'
+import { serve } from './commands/serve.ts'
 import { EXIT, isStop, type Stop, say } from './io.ts'
 
 /** What a command gives back: an exit code, or a sentence with one. */
@@ -17,7 +18,7 @@ export interface CommandOf {
   readonly run: (args: readonly string[], options: Readonly<Record<string, unknown>>) => Outcome | Promise<Outcome>
 }
 
-const commands: readonly CommandOf[] = [fresh, check, explain, evaluateCommand, schema]
+const commands: readonly CommandOf[] = [fresh, check, explain, evaluateCommand, schema, serve]
 
 const HELP = `
 Data goes to standard output, messages to standard error. "-" reads a plan from standard input.
