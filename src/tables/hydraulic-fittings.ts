@@ -26,7 +26,7 @@ export const fittingLosses = table({
       lossLow: 1,
       lossUsual: 2,
       lossHigh: 2,
-      note: 'threaded 2.0, flanged 1.0; plastic tees of 13 mm were measured markedly higher (Kalenik2020)',
+      note: 'threaded 2.0, flanged 1.0; plastic tees of 13 mm were measured markedly higher (Kalenik et al., Water 12(3), 2020, 895, abstract)',
     },
     ballValveOpen: { lossLow: 0.05, lossUsual: 0.05, lossHigh: 0.05 },
     gateValveOpen: { lossLow: 0.15, lossUsual: 0.175, lossHigh: 0.2, source: 'LMNO.minor' },

@@ -1,7 +1,7 @@
 import { root } from '../../kernel/solve.ts'
 import { pumpPractice } from '../../tables/hydraulic-pumps.ts'
 import { pumpStrength } from './equations-pump.ts'
-import { notNegative, positive } from './possible.ts'
+import { notNegative, positive, share } from './possible.ts'
 import { compiledPump, type PumpCurve, type PumpPoint } from './pump-law.ts'
 
 /** The curve that tests have left of the band of the box. */
@@ -84,6 +84,29 @@ export function bucketFit(given: {
     return of(c < low ? low : high)
   }
   return narrowed(of, low, high)
+}
+
+/**
+ * The two curves between which the pump lies, given what bucket and stopwatch miss.
+ *
+ *   fits of Q (1 − u) and Q (1 + u)
+ *
+ * Symbols  Q flow of each test [m³/s], u relative error of a flow [1]
+ * Valid    u about 0.02 to 0.05 by bucket and stopwatch; all tests off to one side, the safe reading of it
+ * Source   common-practice, bucket and stopwatch
+ * Throws   RangeError as `bucketFit`, or where u lies outside 0 to 1
+ */
+export function bucketBand(given: {
+  readonly shutoff_m: number
+  readonly runout_m3_s: number
+  readonly tests: readonly PumpPoint[]
+  readonly errorShare: number
+}): { readonly low: BucketFit; readonly high: BucketFit } {
+  const { errorShare: u, tests } = given
+  share('bucketBand', { u })
+  const at = (factor: number) =>
+    bucketFit({ ...given, tests: tests.map((t) => ({ ...t, flow_m3_s: t.flow_m3_s * factor })) })
+  return { low: at(1 - u), high: at(1 + u) }
 }
 
 function fitOfExponent(given: {

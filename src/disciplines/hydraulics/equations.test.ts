@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { distributorPractice } from '../../tables/hydraulic-orifices.ts'
 import { wallWetting } from '../../tables/hydraulic-walls.ts'
 import { distributorChoices } from './distributor-choice.ts'
-import { bucketFit, bucketFlow, bucketHead, wearRecord } from './equations-bucket.ts'
+import { bucketBand, bucketFit, bucketFlow, bucketHead, wearRecord } from './equations-bucket.ts'
 import {
   distributorHead,
   fillingFlow,
@@ -37,7 +37,7 @@ import {
   poolDrainTime,
   startHead,
 } from './equations-orifice.ts'
-import { pumpBand, pumpHead, pumpOfStrength, pumpStrength, wornPump } from './equations-pump.ts'
+import { type PumpCurve, pumpBand, pumpHead, pumpOfStrength, pumpStrength, wornPump } from './equations-pump.ts'
 import { siphonCrest, siphonFlow, siphonHead } from './equations-siphon.ts'
 import { dropSpeed, splashNumber } from './equations-splash.ts'
 import { drainBack, dutyShare, fillTime, longestPause, timeToDry, tubeVolume } from './equations-stop.ts'
@@ -289,6 +289,15 @@ describe('pumps', () => {
     const fit = bucketFit({ ...box, tests: [test(8)] })
     expect(fit.strength).toBe(1)
     expect(fit.curve.exponent).toBeCloseTo(1.4, 9)
+  })
+
+  it('the error of the stopwatch leaves a band around the test, far narrower than that of the box', () => {
+    const { low, high } = bucketBand({ ...box, tests: [test(8)], errorShare: 0.04 })
+    const at = (curve: PumpCurve) => pumpHead({ curve, flow_m3_s: 8 * LPM })
+    expect(at(low.curve)).toBeLessThan(test(8).head_m)
+    expect(at(high.curve)).toBeGreaterThan(test(8).head_m)
+    const wide = at(pumpBand(box).high) - at(pumpBand(box).low)
+    expect(at(high.curve) - at(low.curve)).toBeLessThan(wide / 5)
   })
 
   it('one bucket test outside it says that the pump is weaker, or stronger, than its box', () => {

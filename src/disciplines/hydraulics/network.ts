@@ -5,7 +5,8 @@
  * construction, and what is left over at an open end is a head. Each round takes the heads down the tree with the true
  * losses, then makes one Newton step for all ends at once: in a tree the linear system is solved by one sweep up and
  * one down. An end that would run backward is shut, and opened again when the head before it rises above its height.
- * Should the rounds not settle, the guarded way of `network-nested.ts` answers instead.
+ * Should the rounds not settle, the guarded way of `network-nested.ts` is
+ * asked as well, and the better answer taken; `residual_m` says how good it is.
  */
 
 import { nestedFlows } from './network-nested.ts'
@@ -100,7 +101,7 @@ function sumUp(w: Work): void {
 }
 
 /** Heads down the tree at the present flows; gives the largest head out of balance, and the slope of the pump. */
-function headsDown(w: Work): { readonly worst_m: number; readonly pumpSlope: number } {
+function headsDown(w: Work): Settled {
   const { head_m, slope } = w.pump(w.flow[0]!)
   let worst_m = 0
   for (let i = 0; i < w.runs.length; i++) {
@@ -177,19 +178,35 @@ export function solveNetwork(network: Network): NetworkState {
   for (let i = 0; i < w.runs.length; i++) if (w.outlet[i]! < still_m) w.flow[i] = start
   let rounds = 0
   let state = settle(w)
+  const best = { worst_m: state.worst_m, flow: w.flow.slice() }
   while (state.worst_m > CLOSED_m && rounds < ROUND_LIMIT) {
-    step(w, state.pumpSlope)
-    state = settle(w)
-    if (openEnds(w)) state = settle(w)
+    state = advanced(w, state)
+    if (state.worst_m < best.worst_m) {
+      best.worst_m = state.worst_m
+      best.flow.set(w.flow)
+    }
     rounds++
   }
   if (state.worst_m <= CLOSED_m) return report(w, state.worst_m, rounds)
   const guarded = nestedFlows(network)
   w.flow.set(guarded.flows)
+  if (settle(w).worst_m > best.worst_m) w.flow.set(best.flow)
   return report(w, settle(w).worst_m, rounds + guarded.steps)
 }
 
-function settle(w: Work): { readonly worst_m: number; readonly pumpSlope: number } {
+interface Settled {
+  readonly worst_m: number
+  readonly pumpSlope: number
+}
+
+/** One round: the Newton step, and the ends that it opens. */
+function advanced(w: Work, from: Settled): Settled {
+  step(w, from.pumpSlope)
+  const state = settle(w)
+  return openEnds(w) ? settle(w) : state
+}
+
+function settle(w: Work): Settled {
   sumUp(w)
   return headsDown(w)
 }

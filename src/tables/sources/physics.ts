@@ -326,12 +326,6 @@ export const physicsSources = sourcesOf({
     where: 'table of K',
     read: '2026-11-25',
   },
-  Kalenik2020: {
-    kind: 'paper',
-    cite: 'Kalenik, M., Chalecki, M., Wichowski, P., Water 12(3), 2020, 895',
-    where: 'abstract: T-junctions of 13.2 mm bore',
-    read: '2026-11-25',
-  },
   'CECalc.orifice': {
     kind: 'handbook',
     cite: 'cecalc, table of orifice coefficients C, divided by 8.02',
