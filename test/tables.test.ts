@@ -32,18 +32,6 @@ const tables = Object.entries(modules).flatMap(([path, module]) =>
  */
 const says =
   /\[[^\]]+\]|\b(?:shares?|ratio|over|count|number|charge|index|factor|exponent|coefficient|pH|log10)\b|\b(?:emittance|transmittance)/i
-/** Tables whose columns still owe their unit: strike a name out as its columns are put right. */
-const owed = [
-  'crop-targets.ts workingPh',
-  'equilibria.ts equilibria',
-  'equilibria.ts ionPairs',
-  'equilibria.ts minerals',
-  'ions.ts ions',
-  'labels.ts labels',
-  'recipes.ts recipes',
-  'sanitisers.ts sanitisers',
-  'solubility.ts solubility',
-]
 
 const suffix = (column: string) => (column.includes('_') ? column.slice(column.indexOf('_') + 1) : '')
 
@@ -60,16 +48,13 @@ describe('tables', () => {
           expect(own.sort(), id).toEqual(Object.keys(table.columns).sort())
         }
       })
-      it.skipIf(owed.includes(name))(
-        'names the unit of each column of numbers, or says what kind of number it is',
-        () => {
-          for (const [column, text] of Object.entries(table.columns)) {
-            const numeric = rows.some(([, row]) => typeof row[column] === 'number')
-            const known = suffix(column) in units || 'unit' in table.columns || says.test(`${column} ${text}`)
-            if (numeric) expect(known, `${column}: ${text}`).toBe(true)
-          }
-        },
-      )
+      it('names the unit of each column of numbers, or says what kind of number it is', () => {
+        for (const [column, text] of Object.entries(table.columns)) {
+          const numeric = rows.some(([, row]) => typeof row[column] === 'number')
+          const known = suffix(column) in units || 'unit' in table.columns || says.test(`${column} ${text}`)
+          if (numeric) expect(known, `${column}: ${text}`).toBe(true)
+        }
+      })
       it('holds finite numbers', () => {
         for (const [id, row] of rows)
           for (const [column, cell] of Object.entries(row))

@@ -19,6 +19,7 @@ export const units = {
   kg_m3: 'density',
   kg_m_s: 'film flow per width',
   kg_mol: 'molar mass',
+  J_mol: 'molar enthalpy',
   kg_s: 'mass flow',
   N: 'force',
   N_m: 'moment, surface tension',

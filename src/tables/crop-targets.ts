@@ -458,7 +458,7 @@ export type CropTarget = keyof typeof cropTargets.rows
 /** Window that a tank keeps whatever its crop: iron, manganese and calcium phosphate set the ends. */
 export const workingPh = table({
   title: 'pH window of a running tank',
-  columns: { low: 'lower end', high: 'upper end' },
+  columns: { low: 'lower end, pH', high: 'upper end, pH' },
   source: 'common-practice',
   rows: { alarm: { low: 5, high: 6.8 }, target: { low: 5.6, high: 6.2 } },
 })

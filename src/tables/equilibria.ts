@@ -4,11 +4,11 @@ import { table } from './table.ts'
 export const equilibria = table({
   title: 'Equilibrium constants, mol/kg',
   columns: {
-    a1: 'constant',
-    a2: 'of T',
-    a3: 'of 1/T',
-    a4: 'of log10 T',
-    a5: 'of 1/T²',
+    a1: 'coefficient, constant',
+    a2: 'coefficient of T in kelvin',
+    a3: 'coefficient of 1/T',
+    a4: 'coefficient of log10 T',
+    a5: 'coefficient of 1/T²',
     reaction: 'what is in balance',
   },
   source: 'PlummerBusenberg1982',

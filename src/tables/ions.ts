@@ -14,7 +14,7 @@ export const ions = table({
     perCharge_S_m2_mol: 'limiting conductivity at 25 °C per mole of charge',
     a: 'coefficient of t² of the limiting conductivity in mS/cm per mol/kg (McCleskey2012), or null',
     b: 'coefficient of t, or null',
-    c: 'constant, or null',
+    c: 'coefficient, constant, or null',
   },
   source: 'CRC.conductivity',
   rows: {

@@ -5,8 +5,8 @@ export const sanitisers = table({
   title: 'Sanitisers',
   columns: {
     active: 'what the strength counts',
-    weakest: 'weakest product on sale, g active in 1 mL',
-    strongest: 'strongest product on sale, g active in 1 mL',
+    weakest: 'weakest product on sale, g active in 1 mL [1 = 1000 kg/m3]',
+    strongest: 'strongest product on sale, g active in 1 mL [1 = 1000 kg/m3]',
     low_g_m3: 'lowest strength in use',
     high_g_m3: 'highest strength in use',
   },

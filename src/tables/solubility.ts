@@ -5,9 +5,9 @@ export const solubility = table({
   title: 'Solubility of salts in water',
   columns: {
     at0: 'mass share of anhydrous solute in the saturated solution at 0 °C',
-    at10: 'at 10 °C',
-    at20: 'at 20 °C',
-    at25: 'at 25 °C',
+    at10: 'mass share at 10 °C',
+    at20: 'mass share at 20 °C',
+    at25: 'mass share at 25 °C',
   },
   source: 'CRC.solubility',
   rows: {

@@ -1,4 +1,5 @@
 import { type Amounts, mixed } from './composition.ts'
+import { notNegative } from './impossible.ts'
 
 /** Rounding that shares may carry. */
 const SHARE_ROUNDING = 1e-9
@@ -30,6 +31,7 @@ export function blend(given: {
  * Symbols  s share of the second water [1], c1, c2 concentrations in one unit, c* limit
  * Valid    0 where the first is within the limit; infinite where the second is not below it
  * Source   Balance.solution
+ * Throws   RangeError where a concentration is negative
  */
 export function shareToLimit(given: {
   readonly first_g_m3: number
@@ -37,6 +39,7 @@ export function shareToLimit(given: {
   readonly limit_g_m3: number
 }): number {
   const { first_g_m3: c1, second_g_m3: c2, limit_g_m3: limit } = given
+  notNegative('shareToLimit', { c1, c2, limit })
   if (c1 <= limit) return 0
   return c2 <= limit ? (c1 - limit) / (c1 - c2) : Number.POSITIVE_INFINITY
 }

@@ -1,6 +1,7 @@
 import { type Ion, ions } from '../../tables/ions.ts'
 import { feedConstants, solvent } from '../../tables/solvent.ts'
 import { kelvin, permittivity, solventViscosity } from './equations-solvent.ts'
+import { positive } from './impossible.ts'
 import type { Speciation } from './speciation.ts'
 
 /** Ionic strength up to which the conductivity is trusted; a stock bottle lies far outside. */
@@ -14,9 +15,11 @@ export const CONDUCTIVITY_VALID = { ionicStrength_mol_m3: { max: 50 } } as const
  * Symbols  λ limiting conductivity [S m²/mol], t temperature [°C], η viscosity of water [Pa s]
  * Valid    0 to 40 °C
  * Source   CRC.conductivity; change with temperature McCleskey2012
+ * Throws   RangeError where the temperature is not above absolute zero
  */
 export function limitingConductivity(given: { readonly ion: Ion; readonly temperature_C: number }): number {
   const { perCharge_S_m2_mol, a, b, c } = ions.rows[given.ion]
+  kelvin(given.temperature_C)
   const [t, t25] = [given.temperature_C, feedConstants.rows.referenceTemperature.value]
   if (a === null || b === null || c === null) {
     const thinner = solventViscosity({ temperature_C: t25 }) / solventViscosity({ temperature_C: t })
@@ -50,6 +53,7 @@ function slopes(temperature_C: number) {
  *          I ionic strength [mol/L], B1, B2, B relaxation, electrophoresis and screening, a size of an ion [Å]
  * Valid    I up to 0.05 mol/L, 0 to 40 °C; 3 % for feeds, 1 % for simple salts below 0.02 eq/L
  * Source   RobinsonStokes1959, for mixed charges Onsager1927
+ * Throws   RangeError where ions of one sign are absent, or the temperature is not above absolute zero
  * Why      without pairs a feed would read 5 to 8 % too high
  */
 export function conductivity(
@@ -72,6 +76,7 @@ export function conductivity(
     return { z: squares / eq, l: carried / eq }
   }
   const [plus, minus] = [side(1), side(-1)]
+  if (!(plus.z > 0 && minus.z > 0)) throw new RangeError('conductivity: z+ or z- is missing, ions of one sign only')
   const { B1, B2, Ba } = slopes(temperature_C)
   const q = (plus.z * minus.z * (plus.l + minus.l)) / ((plus.z + minus.z) * (plus.z * minus.l + minus.z * plus.l))
   const s = Math.sqrt(given.ionicStrength_mol_m3 / 1000)
@@ -90,6 +95,7 @@ export function conductivity(
  * Symbols  κ reading without compensation [S/m], κ25 at 25 °C [S/m], α coefficient [1/K], t temperature [°C]
  * Valid    10 to 35 °C; α 0.019 for feed within 1 % of the reading at 15 °C; pens use 0.019 to 0.02
  * Source   Hayashi2004
+ * Throws   RangeError where the compensation is not above zero
  */
 export function compensatedConductivity(given: {
   readonly reading_S_m: number
@@ -97,7 +103,9 @@ export function compensatedConductivity(given: {
   readonly coefficient_per_K: number
 }): number {
   const { reading_S_m: κ, temperature_C: t, coefficient_per_K: α } = given
-  return κ / (1 + α * (t - feedConstants.rows.referenceTemperature.value))
+  const factor = 1 + α * (t - feedConstants.rows.referenceTemperature.value)
+  positive('compensatedConductivity', { '1 + α (t - 25)': factor })
+  return κ / factor
 }
 
 /**
@@ -108,6 +116,7 @@ export function compensatedConductivity(given: {
  * Symbols  κ25 conductivity at 25 °C [S/m], α coefficient [1/K], t temperature [°C]
  * Valid    as compensatedConductivity, of which it is the inverse
  * Source   Hayashi2004
+ * Throws   RangeError where the compensation is not above zero
  */
 export function rawConductivity(given: {
   readonly at25_S_m: number
@@ -115,5 +124,7 @@ export function rawConductivity(given: {
   readonly coefficient_per_K: number
 }): number {
   const { at25_S_m: κ25, temperature_C: t, coefficient_per_K: α } = given
-  return κ25 * (1 + α * (t - feedConstants.rows.referenceTemperature.value))
+  const factor = 1 + α * (t - feedConstants.rows.referenceTemperature.value)
+  positive('rawConductivity', { '1 + α (t - 25)': factor })
+  return κ25 * factor
 }

@@ -17,6 +17,7 @@ import { kelvin } from './equations-solvent.ts'
  * Symbols  K equilibrium constant [mol/kg, atm for gases], T temperature [K]
  * Valid    0 to 50 °C; citric and phthalic acid, silica and the third step of phosphoric acid at 25 °C only
  * Source   PlummerBusenberg1982; phosphoric BatesAcree1945, boric Owen1934, others as each row says
+ * Throws   RangeError where the temperature is not above absolute zero
  */
 export function equilibriumLogK(given: { readonly equilibrium: Equilibrium; readonly temperature_C: number }): number {
   const { a1, a2, a3, a4, a5 } = equilibria.rows[given.equilibrium]
@@ -39,6 +40,7 @@ function shifted(logK: number, enthalpy_J_mol: number, temperature_C: number): n
  * Symbols  K formation constant [kg/mol], ΔH enthalpy [J/mol], R gas constant [J/(mol K)], T temperature [K]
  * Valid    0 to 50 °C
  * Source   USGS.wateq4f.dat
+ * Throws   RangeError where the temperature is not above absolute zero
  */
 export function pairLogK(given: { readonly pair: IonPair; readonly temperature_C: number }): number {
   const { logK, enthalpy_J_mol } = ionPairs.rows[given.pair]
@@ -53,6 +55,7 @@ export function pairLogK(given: { readonly pair: IonPair; readonly temperature_C
  * Symbols  K solubility product [mol/kg to the number of ions], ΔH enthalpy of dissolution [J/mol], T temperature [K]
  * Valid    0 to 50 °C; calcium and magnesium phosphates at 25 °C, held at other temperatures
  * Source   USGS.minteq.v4.dat; gypsum USGS.wateq4f.dat, calcite PlummerBusenberg1982, struvite Ronteltap2007
+ * Throws   RangeError where the temperature is not above absolute zero
  */
 export function mineralLogK(given: { readonly mineral: Mineral; readonly temperature_C: number }): number {
   const { mineral, temperature_C } = given

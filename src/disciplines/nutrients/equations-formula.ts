@@ -1,5 +1,6 @@
 import { type Element, elements } from '../../tables/elements.ts'
 import { type Amounts, elementOf, type Nutrient, nutrientAmount, nutrients } from './composition.ts'
+import { finite } from './impossible.ts'
 
 /** Atoms of a formula such as `5Ca(NO3)2.NH4NO3.10H2O`. */
 function atoms(formula: string): ReadonlyMap<Element, number> {
@@ -59,10 +60,13 @@ export function elementShare(given: { readonly formula: string; readonly element
  * Symbols  ρ mass concentration [g/m³], A atomic weight [g/mol], n_c amounts of the components that hold it [mol/m³]
  * Valid    any solution
  * Source   Stoichiometry
+ * Throws   RangeError where an amount is not finite
  */
 export function nutrientMass(given: { readonly amounts: Amounts; readonly nutrient: Nutrient }): number {
-  const A_g_mol = elements.rows[elementOf(given.nutrient)].molarMass_kg_mol * 1000
-  return A_g_mol * nutrientAmount(given.amounts, given.nutrient)
+  const A_kg_mol = elements.rows[elementOf(given.nutrient)].molarMass_kg_mol
+  const n = nutrientAmount(given.amounts, given.nutrient)
+  finite('nutrientMass', { n })
+  return A_kg_mol * 1000 * n
 }
 
 /** All nutrients of a solution, g/m³ (mg/L). */

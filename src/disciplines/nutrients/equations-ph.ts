@@ -1,5 +1,6 @@
 import { root } from '../../kernel/solve.ts'
 import { type Amounts, mixed, referenceCharge } from './composition.ts'
+import { finite } from './impossible.ts'
 import { type Conditions, chargeAgainstPh, type Speciation, speciation } from './speciation.ts'
 
 /** Ends between which any water that a grower meets has its pH, and those of nearly all of it. */
@@ -18,6 +19,7 @@ const SOME_CHARGE = 0.01
  * Symbols  z_i charge number, c_i concentration of each ion, pair, proton and hydroxide [mol/m³]
  * Valid    ionic strength to 0.1 mol/kg, 0 to 40 °C; closed, or in balance with the carbon dioxide above it
  * Source   Balance.solution
+ * Throws   RangeError where an amount is negative or the temperature is not above absolute zero
  */
 export function solutionPh(given: Conditions & { readonly amounts: Amounts }): number {
   const charge = chargeAgainstPh(given)
@@ -41,6 +43,7 @@ export const atOwnPh = (given: Conditions & { readonly amounts: Amounts }): Spec
  * Symbols  n strong acid [mol of charge per m³], z_i charge number, c_i concentration [mol/m³]
  * Valid    as solutionPh; exact for an acid whose anion takes no protons back
  * Source   Balance.solution
+ * Throws   RangeError where an amount is negative or the temperature is not above absolute zero
  */
 export function acidDemand(given: Conditions & { readonly amounts: Amounts; readonly pH: number }): number {
   return speciation(given).netCharge_mol_m3
@@ -54,9 +57,12 @@ export function acidDemand(given: Conditions & { readonly amounts: Amounts; read
  * Symbols  Alk alkalinity [mol of charge per m³], z_ref charge of the reference form, n amounts [mol/m³]
  * Valid    reference forms NH4, H2PO4, H3BO3, neutral citric acid; does not change with CO2 or temperature
  * Source   Balance.solution
+ * Throws   RangeError where an amount is not finite
  */
 export function alkalinity(given: { readonly amounts: Amounts }): number {
-  return referenceCharge({ ...given.amounts, HCO3: 0 })
+  const Alk = referenceCharge({ ...given.amounts, HCO3: 0 })
+  finite('alkalinity', { Alk })
+  return Alk
 }
 
 /**
@@ -130,6 +136,7 @@ export function acidDose(
  * Symbols  n dose [mol of charge], positive acid, negative base; V volume [m³], Z net charge of all species [mol/m³]
  * Valid    as solutionPh; totals fixed, the added ions not counted
  * Source   Balance.solution
+ * Throws   RangeError where an amount is negative or the temperature is not above absolute zero
  */
 export function phShift(
   given: Conditions & {
@@ -151,6 +158,7 @@ export function phShift(
  * Symbols  β buffer capacity [mol of charge per m³ and pH], Z net charge of all species [mol/m³]
  * Valid    as solutionPh
  * Source   Balance.solution
+ * Throws   RangeError where an amount is negative or the temperature is not above absolute zero
  */
 export function bufferCapacity(given: Conditions & { readonly amounts: Amounts; readonly pH: number }): number {
   const step = 1e-4

@@ -4,6 +4,7 @@ import type { elements } from '../../tables/elements.ts'
 import { type Salt, salts } from '../../tables/salts.ts'
 import { type Amounts, ionsOf, mixed, referenceCharge } from './composition.ts'
 import { elementShare, molarMass } from './equations-formula.ts'
+import { notNegative } from './impossible.ts'
 
 /**
  * What a kilogram of a substance gives to the water, from its formula and purity.
@@ -113,9 +114,11 @@ export function labelAmounts(given: {
  * Symbols  NO3 nitrate [mol/kg], N all nitrogen [mol/kg], Q charge of the other ions [mol/kg]
  * Valid    neutral fertilisers without urea and with sulfur printed; held between 0 and N
  * Source   Balance.solution
+ * Throws   RangeError where the nitrogen is negative
  */
 export function nitrateFromCharge(given: { readonly totalN_mol_kg: number; readonly others: Amounts }): number {
   const { totalN_mol_kg: N, others } = given
+  notNegative('nitrateFromCharge', { N })
   return Math.min(N, Math.max(0, (N + referenceCharge(others)) / 2))
 }
 
@@ -128,6 +131,7 @@ export function nitrateFromCharge(given: { readonly totalN_mol_kg: number; reado
  *          anion in its reference form, M molar mass [kg/mol]
  * Valid    nitric, sulfuric and, at one proton, phosphoric acid below pH 6
  * Source   Stoichiometry
+ * Throws   RangeError where the row of the acid holds no share of it
  */
 export function acidStrength(given: { readonly acid: AcidAsSold }): number {
   const { salt, strength: p, density_kg_m3: ρ } = acids.rows[given.acid]
@@ -159,6 +163,7 @@ export function liquidVolume(given: { readonly mass_kg: number; readonly density
  * Symbols  factor mass of element per mass of oxide [1], n atoms of it in the formula, A atomic weight, M molar mass
  * Valid    any formula of the elements in the table
  * Source   Stoichiometry
+ * Throws   RangeError where the formula names an element that the table lacks
  */
 export function oxideFactor(given: { readonly oxide: string; readonly element: keyof typeof elements.rows }): number {
   return elementShare({ formula: given.oxide, element: given.element })

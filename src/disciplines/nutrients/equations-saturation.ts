@@ -7,6 +7,7 @@ import { type Amounts, mixed } from './composition.ts'
 import { mineralLogK } from './equations-equilibria.ts'
 import { molarMass } from './equations-formula.ts'
 import { activityCoefficient, debyeSlope } from './equations-solvent.ts'
+import { finite } from './impossible.ts'
 import { type Conditions, type Speciation, type Species, speciation } from './speciation.ts'
 
 /** Ions of each solid with their charge numbers. */
@@ -46,6 +47,7 @@ const parts: Readonly<Record<Mineral, readonly (readonly [Species, number])[]>> 
  * Symbols  SI saturation index [1], a_i activities of the ions of the solid, K solubility product
  * Valid    ionic strength to 0.1 mol/kg; minus infinity where an ion is absent
  * Source   USGS.phreeqc.dat, minerals as mineralLogK
+ * Throws   RangeError where the temperature is not above absolute zero
  */
 export function saturationIndex(given: { readonly solution: Speciation; readonly mineral: Mineral }): number {
   const { solution, mineral } = given
@@ -66,6 +68,7 @@ export function saturationIndex(given: { readonly solution: Speciation; readonly
  * Symbols  F factor [1], SI saturation index, c feed [mol/m³]
  * Valid    an estimate: activities leave their range above 0.5 mol/kg; infinite where the solid cannot form
  * Source   Balance.solution
+ * Throws   RangeError where an amount is negative or the temperature is not above absolute zero
  */
 export function concentrationLimit(
   given: Conditions & { readonly amounts: Amounts; readonly pH: number; readonly mineral: Mineral },
@@ -94,8 +97,10 @@ export const SOLUBILITY_VALID = { temperature_C: { min: 0, max: 25 } } as const
  * Symbols  share mass of anhydrous solute per mass of solution [1]
  * Valid    0 to 25 °C
  * Source   CRC.solubility
+ * Throws   RangeError where the temperature is not finite
  */
 export function saturatedShare(given: { readonly solute: Solute; readonly temperature_C: number }): number {
+  finite('saturatedShare', { t: given.temperature_C })
   const { at0, at10, at20, at25 } = solubility.rows[given.solute]
   return piecewiseLinear({ x: SOLUBILITY_TEMPERATURES_C, y: [at0, at10, at20, at25] })(given.temperature_C)
 }
@@ -109,8 +114,10 @@ export function saturatedShare(given: { readonly solute: Solute; readonly temper
  *          M molar mass as sold, M0 of the anhydrous solute
  * Valid    0 to 25 °C; infinite where the hydrate's own water is enough to dissolve it
  * Source   CRC.solubility
+ * Throws   RangeError where the temperature is not finite
  */
 export function hydrateSolubility(given: { readonly salt: Salt; readonly temperature_C: number }): number {
+  finite('hydrateSolubility', { t: given.temperature_C })
   const { formula, dissolves } = salts.rows[given.salt]
   if (dissolves === null) return Number.POSITIVE_INFINITY
   const solute = dissolves as Solute

@@ -1,8 +1,9 @@
 import { type Component, components } from '../../tables/components.ts'
 import { type EcScale, ecScales } from '../../tables/ec-scales.ts'
 import { type ReportBasis, reportBases } from '../../tables/report-bases.ts'
-import { type Amounts, mixed, named } from './composition.ts'
+import { type Amounts, named } from './composition.ts'
 import { molarMass } from './equations-formula.ts'
+import { finite, notNegative } from './impossible.ts'
 
 /**
  * Amount of a component from the number in a water report.
@@ -57,8 +58,10 @@ export function reportedCharge(given: { readonly reported: number; readonly basi
  * Symbols  κ conductivity [S/m], scale reading of the pen for 1 S/m
  * Valid    pens that show EC, CF or "ppm" of a stated scale
  * Source   common-practice
+ * Throws   RangeError where the reading is negative
  */
 export function penConductivity(given: { readonly reading: number; readonly scale: EcScale }): number {
+  notNegative('penConductivity', { reading: given.reading })
   return given.reading / ecScales.rows[given.scale].perS_m
 }
 
@@ -70,8 +73,10 @@ export function penConductivity(given: { readonly reading: number; readonly scal
  * Symbols  κ conductivity [S/m], scale reading of the pen for 1 S/m
  * Valid    as penConductivity, of which it is the inverse
  * Source   common-practice
+ * Throws   RangeError where the conductivity is negative
  */
 export function penReading(given: { readonly conductivity_S_m: number; readonly scale: EcScale }): number {
+  notNegative('penReading', { κ: given.conductivity_S_m })
   return given.conductivity_S_m * ecScales.rows[given.scale].perS_m
 }
 
@@ -90,6 +95,7 @@ export interface ChargeBalance {
  * Symbols  e error [1], C and A charge of cations and anions in their reference forms [mol/m³]
  * Valid    pH 5 to 9; a laboratory analysis agrees within 0.05, a report of averages within 0.1
  * Source   Balance.solution
+ * Throws   RangeError where an amount is not finite
  */
 export function chargeBalance(given: { readonly amounts: Amounts }): ChargeBalance {
   let [C, A] = [0, 0]
@@ -98,6 +104,7 @@ export function chargeBalance(given: { readonly amounts: Amounts }): ChargeBalan
     if (charge > 0) C += charge
     else A -= charge
   }
+  finite('chargeBalance', { C, A })
   return { cations_mol_m3: C, anions_mol_m3: A, error: C + A === 0 ? 0 : (C - A) / (C + A) }
 }
 
@@ -125,53 +132,4 @@ export function missingIon(given: {
   const slack = e * (C + A)
   const n = (charge: number) => Math.max(0, charge) / Math.abs(z)
   return { low_mol_m3: n(lacking - slack), high_mol_m3: n(lacking + slack) }
-}
-
-export interface ReportRow {
-  readonly component: Component
-  readonly reported: number
-  readonly basis: ReportBasis
-}
-
-/** Bases in which each ion is met in reports: the slips to try. */
-const usual: Readonly<Partial<Record<Component, readonly ReportBasis[]>>> = {
-  HCO3: ['mg/L', 'meq/L', 'mg/L as CaCO3', 'dH'],
-  NO3: ['mg/L', 'mg/L as N', 'mmol/L'],
-  SO4: ['mg/L', 'mg/L as S', 'mmol/L'],
-  Ca: ['mg/L', 'mmol/L', 'meq/L', 'mg/L as CaCO3', 'mg/L as CaO', 'dH'],
-  Mg: ['mg/L', 'mmol/L', 'meq/L', 'mg/L as CaCO3', 'dH'],
-  K: ['mg/L', 'mmol/L', 'mg/L as K2O'],
-  H2PO4: ['mg/L as P', 'mg/L as P2O5', 'mg/L as PO4', 'mmol/L'],
-  Na: ['mg/L', 'mmol/L'],
-  Cl: ['mg/L', 'mmol/L'],
-}
-
-export interface Slip {
-  readonly component: Component
-  /** Basis that would explain the number. */
-  readonly basis: ReportBasis
-  readonly errorAfter: number
-}
-
-/** The report as amounts. */
-export const reportedAmounts = (rows: readonly ReportRow[]): Amounts =>
-  mixed(rows.map((row) => ({ amounts: { [row.component]: reportedAmount(row) }, times: 1 })))
-
-/**
- * Units that, read for the ones given, would make an analysis balance: one at a time, best first. `needed` is the
- * error that an analysis must stay under to count as balanced.
- */
-export function unitSlips(rows: readonly ReportRow[], needed: number): readonly Slip[] {
-  if (Math.abs(chargeBalance({ amounts: reportedAmounts(rows) }).error) <= needed) return []
-  const slips = rows.flatMap(({ component, basis: given }, place) =>
-    (usual[component] ?? [])
-      .filter((basis) => basis !== given)
-      .map((basis) => {
-        const changed = rows.map((row, i) => (i === place ? { ...row, basis } : row))
-        return { component, basis, errorAfter: chargeBalance({ amounts: reportedAmounts(changed) }).error }
-      }),
-  )
-  return slips
-    .filter(({ errorAfter }) => Math.abs(errorAfter) <= needed)
-    .sort((a, b) => Math.abs(a.errorAfter) - Math.abs(b.errorAfter))
 }

@@ -1,31 +1,19 @@
 import { describe, expect, it } from 'vitest'
 import { type Salt, salts } from '../../tables/salts.ts'
 import { feedAmounts, mixed } from './composition.ts'
+import { accumulatedConcentration, dumpedMass, dumpShare, sanitiserVolume, timeToLimit } from './equations-running.ts'
+import { saltAmounts } from './equations-salts.ts'
 import {
-  accumulatedConcentration,
   additionToDilute,
-  dumpedMass,
-  dumpShare,
   exchangeToDilute,
-  sanitiserVolume,
   stockToStrengthen,
   strengthConductivity,
   strengthFor,
-  timeToLimit,
   topUpStrength,
   uptakeStrength,
-} from './equations-running.ts'
-import { saltAmounts } from './equations-salts.ts'
-import {
-  chargeBalance,
-  missingIon,
-  penConductivity,
-  penReading,
-  type ReportRow,
-  reportedAmount,
-  reportedAmounts,
-  unitSlips,
-} from './equations-water-report.ts'
+} from './equations-strength.ts'
+import { chargeBalance, missingIon, penConductivity, penReading, reportedAmount } from './equations-water-report.ts'
+import { type ReportRow, reportedAmounts, unitSlips } from './report-slips.ts'
 import { bottleOf, clashes, type StockDose, stockBottles, strongestStock } from './stocks.ts'
 
 const feed = {

@@ -34,7 +34,7 @@ function solutionConductivity(given: {
   return conductivity(speciation({ ...closed, pH: given.pH ?? solutionPh(closed) }))
 }
 
-const uS_cm = (x: number) => x / 1e4
+const printed = (x: number) => x / 1e4
 
 /** Table of standards, mol/L at 25 °C against µS/cm. */
 const chlorides: readonly (readonly [number, number])[] = [
@@ -94,12 +94,12 @@ const feeds: readonly (readonly [PublishedFeed, number])[] = [
 
 const rows: readonly Published[] = [
   ...chlorides.map(([molar, µS]) =>
-    value(saltConductivity, { ions: { K: molar * 1000, Cl: molar * 1000 }, temperature_C: 25 }, uS_cm(µS), {
+    value(saltConductivity, { ions: { K: molar * 1000, Cl: molar * 1000 }, temperature_C: 25 }, printed(µS), {
       ...{ within: 0.003, source: 'StandardMethods.2510', why: 'a cell is calibrated to 0.3 % with these' },
     }),
   ),
   ...cold.map(([molality, temperature_C, µS, percent]) =>
-    value(standardConductivity, { molality, temperature_C }, uS_cm(µS), {
+    value(standardConductivity, { molality, temperature_C }, printed(µS), {
       ...{ within: percent / 100, source: 'CRC.KCl', why: stated },
     }),
   ),
@@ -127,22 +127,22 @@ const rows: readonly Published[] = [
       [{ Mg: 2, SO4: 2 }, 7, 390.2, 1.4],
     ] as const
   ).map(([amounts, pH, µS, percent]) =>
-    value(solutionConductivity, { amounts, pH, temperature_C: 25 }, uS_cm(µS), {
+    value(solutionConductivity, { amounts, pH, temperature_C: 25 }, printed(µS), {
       ...{ within: percent / 100, source: 'USGS.PHREEQC3', why: stated },
     }),
   ),
-  value(solutionConductivity, { amounts: { NH4: 20, SO4: 10 }, temperature_C: 25 }, uS_cm(2503.7), {
+  value(solutionConductivity, { amounts: { NH4: 20, SO4: 10 }, temperature_C: 25 }, printed(2503.7), {
     ...{ within: 0.018, source: 'USGS.PHREEQC3', why: stated },
   }),
-  value(solutionConductivity, { amounts: { K: 10, H2PO4: 10 }, temperature_C: 25 }, uS_cm(984.7), {
+  value(solutionConductivity, { amounts: { K: 10, H2PO4: 10 }, temperature_C: 25 }, printed(984.7), {
     ...{ within: 0.045, source: 'USGS.PHREEQC3', why: 'the mobility of H2PO4 is in doubt by 4.4 %' },
   }),
   ...feeds.map(([feed, µS]) =>
-    value(solutionConductivity, { amounts: feedAmounts(feed), pH: 5.8, temperature_C: 25 }, uS_cm(µS), {
+    value(solutionConductivity, { amounts: feedAmounts(feed), pH: 5.8, temperature_C: 25 }, printed(µS), {
       ...{ within: 0.03, source: 'USGS.PHREEQC3', why: 'the 3 % that the prediction claims' },
     }),
   ),
-  value(solutionConductivity, { amounts: feedAmounts('hoagland-1'), pH: 5.8, temperature_C: 15 }, uS_cm(1728), {
+  value(solutionConductivity, { amounts: feedAmounts('hoagland-1'), pH: 5.8, temperature_C: 15 }, printed(1728), {
     ...{ within: 0.03, source: 'USGS.PHREEQC3', why: 'the 3 % that the prediction claims' },
   }),
   ...(
@@ -153,7 +153,7 @@ const rows: readonly Published[] = [
       [35, 1687.79, 0.01985],
     ] as const
   ).map(([temperature_C, µS, coefficient_per_K]) =>
-    value(compensatedConductivity, { reading_S_m: uS_cm(µS), temperature_C, coefficient_per_K }, uS_cm(1408.23), {
+    value(compensatedConductivity, { reading_S_m: printed(µS), temperature_C, coefficient_per_K }, printed(1408.23), {
       ...{ within: 2e-4, source: 'CRC.KCl', why: 'coefficients to four figures' },
     }),
   ),

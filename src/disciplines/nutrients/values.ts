@@ -3,15 +3,10 @@ import type { AcidAsSold } from '../../tables/acids.ts'
 import type { Element } from '../../tables/elements.ts'
 import type { Salt } from '../../tables/salts.ts'
 import { elementShare, molarMass } from './equations-formula.ts'
-import {
-  additionToDilute,
-  refillConcentration,
-  sanitiserVolume,
-  stockToStrengthen,
-  timeToLimit,
-} from './equations-running.ts'
+import { refillConcentration, sanitiserVolume, timeToLimit } from './equations-running.ts'
 import { acidStrength, oxideFactor } from './equations-salts.ts'
 import { hydrateSolubility } from './equations-saturation.ts'
+import { additionToDilute, stockToStrengthen } from './equations-strength.ts'
 import { penConductivity, reportedAmount, reportedCharge } from './equations-water-report.ts'
 
 /** Printed mass % of element (columns of a table of fertilisers), to three decimals. */
