@@ -1,19 +1,15 @@
 import { isKnown, type Known, needed } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { JointFacts } from '../templates/joint-facts.ts'
+import { nearestMouths, plantsPerArea, standArea, type TapeMark, tapeMark } from './equations.ts'
 import { type Neighbour, neighbourWays } from './neighbours.ts'
 import { columnSites, type Pattern, type Site } from './sites.ts'
 
 export type { Neighbour, Site }
 
 /** A mark along a line, counted from the datum, as exact and as a tape can show it. */
-export interface Mark {
+export interface Mark extends TapeMark {
   readonly site: number
-  readonly exact_m: number
-  /** On the nearest mark of the maker's tape. */
-  readonly marked_m: number
-  /** Marked less exact. */
-  readonly error_m: number
 }
 
 /** A line along the pipe on which sites stand one above the other. */
@@ -21,7 +17,7 @@ export interface Line {
   readonly number: number
   readonly turn_rad: number
   /** Round the outside from line 1, exact and on the tape. */
-  readonly arc: Omit<Mark, 'site'>
+  readonly arc: TapeMark
   readonly marks: readonly Mark[]
 }
 
@@ -50,7 +46,7 @@ export interface LayoutFacts {
   readonly columns: number
   /** Sites of all columns. */
   readonly plants: number
-  /** Floor that one column takes with its stubs; null where the stub is not known. */
+  /** Floor under one column with its plants; null where stub or canopy is not known. */
   readonly stand_m2: number | null
   /** Floor with the room to walk round it. */
   readonly floor_m2: number | null
@@ -58,11 +54,6 @@ export interface LayoutFacts {
 }
 
 const TAPE_STEP: Readonly<Record<string, number>> = { '1 mm': 0.001, '1/16 in': 0.0254 / 16, '1/32 in': 0.0254 / 32 }
-
-function onTape(exact_m: number, step_m: number): Omit<Mark, 'site'> {
-  const marked_m = Math.round(exact_m / step_m) * step_m
-  return { exact_m, marked_m, error_m: marked_m - exact_m }
-}
 
 function linesOf(
   pattern: Pattern,
@@ -76,9 +67,9 @@ function linesOf(
     return {
       number,
       turn_rad,
-      arc: onTape((turn_rad / (2 * Math.PI)) * given.circumference_m, given.step_m),
+      arc: tapeMark({ exact_m: (turn_rad / (2 * Math.PI)) * given.circumference_m, step_m: given.step_m }),
       marks: own
-        .map((s) => ({ site: s.number, ...onTape(from(s.mark_m), given.step_m) }))
+        .map((s) => ({ site: s.number, ...tapeMark({ exact_m: from(s.mark_m), step_m: given.step_m }) }))
         .sort((a, b) => a.exact_m - b.exact_m),
     }
   })
@@ -105,12 +96,6 @@ function firstMark(plan: Plan): Known<{ first_m: number; lid_m: number | null }>
   return { known: { first_m: given.known.first_m + lid.known, lid_m: lid.known } }
 }
 
-/** Distance of the nearest two mouths on the cylinder of mouths. */
-function crownDistance(neighbours: readonly Neighbour[], reach_m: number): number | null {
-  const distances = neighbours.map((n) => Math.hypot(2 * reach_m * Math.sin(n.turn_rad / 2), n.rise_m))
-  return distances.length === 0 ? null : Math.min(...distances)
-}
-
 /** Where every site stands, what to mark, how close the plants come. */
 export function layoutFacts(plan: Plan, joint: JointFacts | null): Known<LayoutFacts> {
   const given = needed({ pipe: ['column/pipe', plan.column?.pipe], length_m: ['column/length', plan.column?.length_m] })
@@ -131,10 +116,11 @@ export function layoutFacts(plan: Plan, joint: JointFacts | null): Known<LayoutF
   const pitches = lines.flatMap((l) => l.marks.slice(1).map((m, i) => m.exact_m - l.marks[i]!.exact_m))
   const lastMark_m = Math.max(...sites.map((s) => s.mark_m))
   const columns = plan.towers?.count ?? 1
-  const stand_m =
-    reach_m === null ? null : 2 * reach_m + 2 * (joint?.stub.stubRadius_m ?? 0) * Math.cos(joint?.stub.angle_rad ?? 0)
+  const canopy_m = plan.column?.sites?.canopy_m
   const walk_m = plan.place?.walkRound_m
-  const floor_m2 = stand_m === null || walk_m === undefined ? null : (stand_m + 2 * walk_m) ** 2
+  const stand =
+    reach_m === null || canopy_m === undefined ? null : standArea({ reach_m, canopy_m, walk_m: walk_m ?? 0 })
+  const floor_m2 = walk_m === undefined ? null : (stand?.walkRound_m2 ?? null)
   return {
     known: {
       sites,
@@ -151,12 +137,15 @@ export function layoutFacts(plan: Plan, joint: JointFacts | null): Known<LayoutF
       lastMark_m,
       aboveLast_m: length_m - lastMark_m,
       neighbours: near,
-      crown_m: reach_m === null ? null : crownDistance(near, reach_m),
+      crown_m:
+        reach_m === null
+          ? null
+          : nearestMouths({ reach_m, places: sites.map((p) => ({ turn_rad: p.turn_rad, height_m: p.mark_m })) }),
       columns,
       plants: columns * sites.length,
-      stand_m2: stand_m === null ? null : stand_m ** 2,
+      stand_m2: stand?.footprint_m2 ?? null,
       floor_m2,
-      perFloor_per_m2: floor_m2 === null ? null : sites.length / floor_m2,
+      perFloor_per_m2: floor_m2 === null ? null : plantsPerArea({ plants: sites.length, floor_m2 }),
     },
   }
 }

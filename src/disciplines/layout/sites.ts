@@ -1,5 +1,6 @@
 import { isKnown, type Known, needed } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
+import { helixPlaces, type Place, ringPlaces } from './equations.ts'
 
 /** One place for a plant. */
 export interface Site {
@@ -49,6 +50,9 @@ const turned = (angle: number): number => {
   return TURN - w < ONE_LINE_rad ? 0 : w
 }
 
+const placed = (places: readonly Place[]): Omit<Site, 'line' | 'number'>[] =>
+  places.map((p) => ({ ring: p.ring + 1, turn_rad: turned(p.turn_rad), mark_m: p.height_m }))
+
 function rings(plan: Plan, first_m: number): Known<Pattern> {
   const s = plan.column?.sites
   const given = needed({
@@ -59,14 +63,7 @@ function rings(plan: Plan, first_m: number): Known<Pattern> {
   })
   if (!isKnown(given)) return given
   const { rings: count, perRing, pitch_m, turn_rad } = given.known
-  const raw = Array.from({ length: count * perRing }, (_, i) => {
-    const ring = Math.floor(i / perRing)
-    return {
-      ring: ring + 1,
-      turn_rad: turned(((i % perRing) * TURN) / perRing + (ring % 2) * turn_rad),
-      mark_m: first_m + ring * pitch_m,
-    }
-  })
+  const raw = placed(ringPlaces({ rings: count, perRing, pitch_m, first_m, alternateTurn_rad: turn_rad }))
   const sites = withLines(raw)
   const lines = new Set(sites.map((x) => x.line)).size
   const half = Math.abs((wrapped(turn_rad) % (TURN / perRing)) - Math.PI / perRing) < ONE_LINE_rad
@@ -82,11 +79,7 @@ function helix(plan: Plan, first_m: number): Known<Pattern> {
   })
   if (!isKnown(given)) return given
   const { count, rise_m, divergence_rad } = given.known
-  const raw = Array.from({ length: count }, (_, i) => ({
-    ring: i + 1,
-    turn_rad: turned(i * divergence_rad),
-    mark_m: first_m + i * rise_m,
-  }))
+  const raw = placed(helixPlaces({ count, rise_m, divergence_rad, first_m }))
   return { known: { sites: withLines(raw), perRing: 1, rings: count, linesEvenly: false } }
 }
 

@@ -20,6 +20,7 @@ import {
   openingOutline,
   plugVolume,
   type Section,
+  type Stand,
   type StubLengths,
   type StubWrap,
   saddleArea,
@@ -133,6 +134,18 @@ function holeTemplates(j: JointFacts): Pick<TemplatesFacts, 'holeAlong' | 'holeS
   }
 }
 
+/** Rings after which a pattern of sites has shown every way in which its holes can stand to each other. */
+const PERIOD = 2
+
+/** The lowest sites, as many as show every section of the column: above them the pattern repeats, turned or not. */
+function sectionSites(j: JointFacts, layout: LayoutFacts | null): readonly Stand[] {
+  if (layout === null) return []
+  const rise_m = layout.rings > 1 ? (layout.lastMark_m - layout.firstMark_m) / (layout.rings - 1) : 0
+  const top_m = layout.firstMark_m + PERIOD * rise_m + squareCutExtent(j.hole).height_m
+  const low = layout.sites.filter((s) => s.mark_m <= top_m)
+  return low.map((s) => ({ turn_rad: s.turn_rad, height_m: s.mark_m - j.markRise_m }))
+}
+
 /** Room, joint and templates of the one joint that all sites share. */
 export function templatesFacts(
   plan: Plan,
@@ -148,7 +161,7 @@ export function templatesFacts(
     angle_rad: stub.angle_rad,
     offset_m: stub.offset_m,
   }
-  const sites = layout?.sites.map((s) => ({ turn_rad: s.turn_rad, height_m: s.mark_m - j.markRise_m })) ?? []
+  const sites = sectionSites(j, layout)
   const perRing = layout?.perRing ?? 1
   return {
     known: {
