@@ -21,7 +21,7 @@ export type Slot = Quantity | string | number
  */
 export type Lever =
   | { readonly set: string; readonly along: { readonly to: number; readonly unit: Unit; readonly step: number } }
-  | { readonly set: string; readonly among: readonly (string | number)[] }
+  | { readonly set: string; readonly among: readonly (string | number | boolean)[] }
 
 /** A change of the plan document that was proved: re-evaluated, it cures the finding and worsens none. */
 export interface Remedy {

@@ -5,4 +5,4 @@ import type { Lever } from './finding.ts'
 export const along = (set: string, to: number, unit: Unit, step: number): Lever => ({ set, along: { to, unit, step } })
 
 /** Values to try, in the order in which a grower would. */
-export const among = (set: string, values: readonly (string | number)[]): Lever => ({ set, among: values })
+export const among = (set: string, values: readonly (string | number | boolean)[]): Lever => ({ set, among: values })

@@ -14,7 +14,7 @@ const worse: Readonly<Record<Verdict, number>> = { pass: 0, unknown: 1, watch: 2
 const key = (f: Finding): string => `${f.id} ${f.at}`
 
 interface Trial {
-  readonly text: string | number
+  readonly text: string | number | boolean
   readonly after: readonly Finding[]
   readonly finding: Finding
 }
@@ -64,7 +64,7 @@ interface Search {
   readonly target: Finding
 }
 
-function trial(s: Search, path: string, text: string | number): Trial | null {
+function trial(s: Search, path: string, text: string | number | boolean): Trial | null {
   const after = s.judge(withValue(s.document, path, text))
   const finding = after.find((f) => key(f) === key(s.target))
   return finding && cures(s.target, finding) ? { text, after, finding } : null
@@ -96,7 +96,7 @@ function searchAlong(s: Search, lever: Lever & { along: { to: number; unit: Unit
   return best
 }
 
-function searchAmong(s: Search, lever: Lever & { among: readonly (string | number)[] }): Trial | null {
+function searchAmong(s: Search, lever: Lever & { among: readonly (string | number | boolean)[] }): Trial | null {
   for (const text of lever.among) {
     const found = trial(s, lever.set, text)
     if (found && !worsened(s.before, found.after)) return found

@@ -105,6 +105,7 @@ export const waits = table({
     'cement-plants': { what: 'plants after the last cement, and a flush', waitLow_s: 2 * DAY_s, waitHigh_s: 2 * DAY_s },
     'silicone-skin': { what: 'skin of silicone', waitLow_s: 5 * MINUTE_s, waitHigh_s: HOUR_s, source: 'Silicone.skin', note: 'commonly 10 to 30 min' },
     'silicone-water': { what: 'water on silicone', waitLow_s: DAY_s, waitHigh_s: 21 * DAY_s, source: 'Silicone.water', note: 'thick beads longest; faster warm and damp; see silicone-depth-per-day' },
+    'epoxy-water': { what: 'water on epoxy', waitLow_s: DAY_s, waitHigh_s: 7 * DAY_s, note: 'as the maker says; slower cold' },
   },
 })
 

@@ -224,4 +224,16 @@ export const buildSources = sourcesOf({
     where: 'air gap of twice the outlet, not less than 1 in',
     read: '2026-11-25',
   },
+  KelleyWalker1959: {
+    kind: 'paper',
+    cite: 'J. E. Kelley, M. R. Walker, Critical-path planning and scheduling, Proceedings of the Eastern Joint Computer Conference (1959) 160-173',
+    where: 'earliest starts and the longest way through a plan of work',
+    read: null,
+  },
+  'Joint.use': {
+    kind: 'derived',
+    cite: 'Volume of cement and sealant from the size of a joint',
+    where: 'area times depth of what is coated; right-angled triangle of a bead times its length',
+    read: null,
+  },
 })

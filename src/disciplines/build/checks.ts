@@ -1,0 +1,95 @@
+import type { Finding } from '../../findings/finding.ts'
+import { judge, unknown } from '../../findings/judge.ts'
+import { among } from '../../findings/levers.ts'
+import { band, quantity } from '../../kernel/units.ts'
+import { isKnown, type Known } from '../../plan/known.ts'
+import type { Plan } from '../../plan/plan.ts'
+import { safetyLengths } from '../../tables/exposure.ts'
+import { cementTimes } from '../../tables/joining.ts'
+import { type BuildFacts, topHeight } from './index.ts'
+import { plasticsOf } from './plastics.ts'
+
+const rows = Object.values(cementTimes.rows)
+const COLDEST_C = Math.min(...rows.map((r) => r.temperatureLow_C))
+const HOTTEST_C = Math.max(...rows.map((r) => r.temperatureHigh_C))
+
+/** The printed times of cement hold between two temperatures. */
+function temperature(plan: Plan, build: BuildFacts): Finding[] {
+  const glued = build.steps.some((s) => s.parts.includes('cement'))
+  if (!glued) return []
+  const terms = {
+    at: 'place/airLow',
+    must: { min: COLDEST_C, max: HOTTEST_C },
+    source: cementTimes.source,
+    slots: {
+      set: quantity(build.waits.set_s, 's'),
+      water: quantity(build.waits.water_s, 's'),
+      from: quantity(COLDEST_C, 'C'),
+      to: quantity(HOTTEST_C, 'C'),
+    },
+  }
+  const { airLow_C, airHigh_C } = plan.place ?? {}
+  if (airLow_C === undefined || airHigh_C === undefined) {
+    const needs = [
+      ...(airLow_C === undefined ? ['place/airLow'] : []),
+      ...(airHigh_C === undefined ? ['place/airHigh'] : []),
+    ]
+    return [unknown('build/temperature', { ...terms, needs })]
+  }
+  return [judge('build/temperature', band(Math.min(airLow_C, airHigh_C), Math.max(airLow_C, airHigh_C), 'C'), terms)]
+}
+
+/** A laser must not meet PVC, nor a plastic that nobody has named. */
+function laser(plan: Plan): Finding[] {
+  const { laser: meant } = plan.tools ?? {}
+  if (meant === undefined) return []
+  const pvc = plasticsOf(plan).filter((p) => p === null || p.startsWith('PVC')).length
+  return [
+    judge('build/laser', quantity(meant ? pvc : 0, 'count'), {
+      at: 'tools/laser',
+      must: { max: 0 },
+      source: 'PVC-U.properties',
+      safety: true,
+      levers: [among('tools/laser', [false])],
+    }),
+  ]
+}
+
+/** A tall column without a strap. */
+function strap(plan: Plan): Finding[] {
+  const top_m = topHeight(plan)
+  if (top_m === null) return []
+  const anchored = plan.column?.base?.anchored === true
+  const { limit_m } = safetyLengths.rows['strap-above']
+  return [
+    judge('build/strap', quantity(top_m, 'm'), {
+      at: 'column/base/anchored',
+      must: anchored ? {} : { max: limit_m },
+      source: safetyLengths.source,
+      safety: true,
+      slots: { above: quantity(limit_m, 'm') },
+      levers: [among('column/base/anchored', [true])],
+    }),
+  ]
+}
+
+/** Acts that are for adults, where children use the place. */
+function children(plan: Plan, build: BuildFacts): Finding[] {
+  const here = plan.place?.children ?? plan.place?.setting === 'school'
+  if (!here) return []
+  return [
+    judge('build/children', quantity(build.adultSteps.length, 'count'), {
+      at: 'place/children',
+      want: { max: 0 },
+      source: 'common-practice',
+      safety: true,
+      slots: { steps: build.steps.length },
+    }),
+  ]
+}
+
+/** Judges how the tower is built. */
+export function buildFindings(plan: Plan, build: Known<BuildFacts>): readonly Finding[] {
+  const general = [...laser(plan), ...strap(plan)]
+  return isKnown(build) ? [...temperature(plan, build.known), ...general, ...children(plan, build.known)] : general
+}
