@@ -30,3 +30,21 @@ export const uptake = table({
     Cu: { lettuce_mol_m3: 0.72 / 1000 },
   },
 })
+
+/** When a running solution is worn out; the first that trips. */
+export const dumpRules = table({
+  title: 'When to change the solution',
+  columns: { caution: 'number from which to watch', limit: 'number from which to act', role: 'what is counted' },
+  source: 'common-practice',
+  rows: {
+    ballastShare: { caution: 0.2, limit: 0.25, role: 'share of the conductivity that feeds nothing' },
+    topUpVolumes: { caution: 2, limit: 3, role: 'volumes of the tank topped up since the change' },
+    age: { caution: 14, limit: 21, role: 'days since the change' },
+    yieldLost: {
+      caution: 0.22,
+      limit: 0.36,
+      role: 'share of shoot fresh mass lost on recycled tap water at a fixed EC of 1.8 mS/cm, from week 2',
+      source: 'Recycled2020',
+    },
+  },
+})

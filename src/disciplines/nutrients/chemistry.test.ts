@@ -115,6 +115,24 @@ describe('pH', () => {
     )
   })
 
+  it('is some number for anything a person may type', () => {
+    const any = fc.double({ min: 0, max: 1e4, noNaN: true })
+    const typed = fc.record(
+      { Ca: any, Mg: any, K: any, Na: any, NH4: any, NO3: any, Cl: any, SO4: any, H2PO4: any, HCO3: any, citrate: any },
+      { requiredKeys: [] },
+    )
+    fc.assert(
+      fc.property(typed, fc.double({ min: 0, max: 14, noNaN: true }), fc.boolean(), (amounts, pH, open) => {
+        const conditions = { temperature_C: 20, carbonDioxide_Pa: open ? 42.6 : null }
+        const own = solutionPh({ amounts, ...conditions })
+        expect(own >= 0 && own <= 14, `${own}`).toBe(true)
+        const water = analysedWater({ amounts, alkalinity_mol_m3: amounts.HCO3 ?? 0, pH, temperature_C: 20 })
+        expect(Number.isFinite(water.HCO3 ?? 0) && Number.isFinite(water.unmeasured ?? 0)).toBe(true)
+      }),
+      seeded,
+    )
+  })
+
   it('of calcite and air is 8.21 with 0.553 mmol/L calcium (independent model)', () => {
     const at = (Ca: number) => atOwnPh({ amounts: { Ca }, temperature_C: 25, carbonDioxide_Pa: 42.6 })
     const Ca = root({ of: (x) => saturationIndex({ solution: at(x), mineral: 'calcite' }), low: 0.05, high: 5 })

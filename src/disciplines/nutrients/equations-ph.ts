@@ -6,6 +6,8 @@ import { type Conditions, chargeAgainstPh, type Speciation, speciation } from '.
 /** Ends between which any water that a grower meets has its pH, and those of nearly all of it. */
 const ALL = [0, 14] as const
 const USUAL = [3, 10] as const
+/** Far more carbonate than any water holds, mol/m³. */
+const MOST_CARBONATE = 1000
 /** Charge, mol/m³, that is nothing: 1e-6 pH in pure water, less in any other. */
 const NO_CHARGE = 1e-10
 /** Charge that a buffer takes up within a few hundredths of pH; straightens the curve for the search. */
@@ -17,7 +19,8 @@ const SOME_CHARGE = 0.01
  *   Σ z_i c_i = 0
  *
  * Symbols  z_i charge number, c_i concentration of each ion, pair, proton and hydroxide [mol/m³]
- * Valid    ionic strength to 0.1 mol/kg, 0 to 40 °C; closed, or in balance with the carbon dioxide above it
+ * Valid    ionic strength to 0.1 mol/kg, 0 to 40 °C; closed, or in balance with the carbon dioxide above it; strong
+ *          acid and base are held at 0 and 14
  * Source   Balance.solution
  * Throws   RangeError where an amount is negative or the temperature is not above absolute zero
  */
@@ -28,6 +31,8 @@ export function solutionPh(given: Conditions & { readonly amounts: Amounts }): n
     return Math.abs(Z) < NO_CHARGE ? 0 : Math.asinh(Z / SOME_CHARGE)
   }
   const [low, high] = of(USUAL[0]) > 0 && of(USUAL[1]) < 0 ? USUAL : ALL
+  if (of(low) <= 0) return low
+  if (of(high) >= 0) return high
   return root({ of, low, high, within: NO_CHARGE })
 }
 
@@ -72,7 +77,7 @@ export function alkalinity(given: { readonly amounts: Amounts }): number {
  *   carbonate from Σ z_i c_i = 0 at the measured pH; unmeasured = Alk - Σ z_ref n
  *
  * Symbols  Alk alkalinity [mol of charge per m³], z_ref charge of the reference form, n reported amounts [mol/m³]
- * Valid    pH 4.5 to 10
+ * Valid    pH 4.5 to 10; without carbonate where none explains the pH
  * Source   Balance.solution
  * Throws   RangeError where an amount is negative
  */
@@ -89,7 +94,8 @@ export function analysedWater(given: {
     speciation({ amounts: { ...known, HCO3 }, pH, temperature_C, carbonDioxide_Pa: null }).netCharge_mol_m3
   if (of(0) <= 0) return known
   let high = Math.max(alk, 1e-3) * 2
-  while (of(high) > 0 && high < 1e6) high *= 2
+  while (of(high) > 0 && high < MOST_CARBONATE) high *= 2
+  if (of(high) > 0) return known
   return { ...known, HCO3: root({ of, low: 0, high, within: 1e-12 }) }
 }
 

@@ -43,38 +43,13 @@ const CN = fractions('CN', { N: 0.15554, Ca: 0.18544 })
 const KN = fractions('KN', { N: 0.13854, K: 0.38672 })
 const MKP = fractions('MKP', { P: 0.22761, K: 0.28731 })
 const EPS = fractions('EPS', { Mg: 0.09861 })
-const AN = fractions('AN', { N: 0.34999 })
 const lettuce = targets({ N: 150, P: 31, K: 210, Ca: 90, Mg: 24 })
 
-describe('worked optima (two independent solvers)', () => {
-  const near = (got: number, expected: number) =>
-    expect(Math.abs(got / expected - 1), `${got} ${expected}`).toBeLessThan(1e-4)
-
-  it('of four salts', () => {
-    const found = recipe({ ...bare, shelf: [CN, KN, MKP, EPS], targets: lettuce })
-    near(found.doses_g_m3['CN']!, 499.639)
-    near(found.doses_g_m3['KN']!, 458.349)
-    near(found.doses_g_m3['MKP']!, 135.452)
-    near(found.doses_g_m3['EPS']!, 243.383)
-    near(found.objective, 0.005193261)
-    expect(found.gap).toBeLessThan(1e-8)
-  })
-
-  it('of five salts, exact', () => {
-    const found = recipe({ ...bare, shelf: [CN, KN, MKP, EPS, AN], targets: lettuce })
-    const expected = { CN: 485.332, KN: 441.842, MKP: 136.198, EPS: 243.383, AN: 37.997 }
-    for (const [id, dose] of Object.entries(expected)) near(found.doses_g_m3[id]!, dose)
-    expect(found.objective).toBeLessThan(1e-12)
-  })
-
+describe('reasons', () => {
   it('of hard water that has too much calcium and magnesium', () => {
     const problem = { ...bare, water: masses({ Ca: 110, Mg: 30 }), shelf: [CN, KN, MKP, EPS], targets: lettuce }
     const found = recipe(problem)
-    near(found.doses_g_m3['CN']!, 5.715)
-    near(found.doses_g_m3['KN']!, 572.873)
-    near(found.doses_g_m3['MKP']!, 130.28)
     expect(found.doses_g_m3['EPS']).toBe(0)
-    near(found.objective, 0.389721166)
     expect(found.held[0]?.bound).toEqual({ kind: 'none-left', product: 'EPS' })
     const reasons = misses(problem, found)
     expect(reasons[0]).toMatchObject({ nutrient: 'N', cause: 'held', heldBy: [{ by: 'Ca' }] })
@@ -90,98 +65,6 @@ describe('worked optima (two independent solvers)', () => {
         .slice(0, 3)
         .map(({ id }) => id),
     ).toContain('nitric-acid')
-  })
-})
-
-describe('published recipes come back from their own targets', () => {
-  const cases: readonly (readonly [
-    string,
-    Readonly<Partial<Record<Nutrient, number>>>,
-    Readonly<Partial<Record<Salt, number>>>,
-    number,
-  ])[] = [
-    [
-      'Hoagland 1, mg/L',
-      { N: 210.1, P: 30.97, K: 234.6, Ca: 200.4, Mg: 48.61, S: 64.12 },
-      {
-        'monopotassium-phosphate': 136.1,
-        'potassium-nitrate': 505.5,
-        'calcium-nitrate-tetrahydrate': 1180.7,
-        'magnesium-sulfate': 492.9,
-      },
-      0.001,
-    ],
-    [
-      'Hoagland 2, mg/L',
-      { N: 210.1, 'NH4-N': 14.007, P: 30.97, K: 234.6, Ca: 160.3, Mg: 48.61, S: 64.12 },
-      {
-        'monoammonium-phosphate': 115.0,
-        'potassium-nitrate': 606.6,
-        'calcium-nitrate-tetrahydrate': 944.6,
-        'magnesium-sulfate': 492.9,
-      },
-      0.001,
-    ],
-    [
-      'Steiner, mg/L',
-      { N: 168.1, P: 30.97, K: 273.7, Ca: 180.4, Mg: 48.61, S: 112.2 },
-      {
-        'calcium-nitrate-tetrahydrate': 1062.7,
-        'potassium-nitrate': 303.3,
-        'potassium-sulfate': 261.4,
-        'monopotassium-phosphate': 136.1,
-        'magnesium-sulfate': 492.9,
-      },
-      0.002,
-    ],
-    [
-      'Cooper, g per 1000 L',
-      { N: 199.8, P: 59.9, K: 301, Ca: 170.2, Mg: 50.6 },
-      {
-        'calcium-nitrate-tetrahydrate': 1003,
-        'potassium-nitrate': 583,
-        'monopotassium-phosphate': 263,
-        'magnesium-sulfate': 513,
-      },
-      0.002,
-    ],
-    [
-      'Mattson and Peters, g per 100 US gal as mg/L',
-      { N: 150, P: 31, K: 210, Ca: 90, Mg: 24 },
-      {
-        'calcium-nitrate-double-salt': 184 / 0.37854,
-        'ammonium-nitrate': 14.4 / 0.37854,
-        'potassium-nitrate': 167.3 / 0.37854,
-        'monopotassium-phosphate': 51.5 / 0.37854,
-        'magnesium-sulfate': 92 / 0.37854,
-      },
-      0.004,
-    ],
-    [
-      'Mattson and Peters, trace elements',
-      { Mn: 0.249, B: 0.163, Mo: 0.0241, Zn: 0.13, Cu: 0.0235 },
-      {
-        'manganese-sulfate': 0.29 / 0.37854,
-        'boric-acid': 0.352 / 0.37854,
-        'sodium-molybdate': 0.023 / 0.37854,
-        'zinc-sulfate': 0.217 / 0.37854,
-        'copper-sulfate': 0.035 / 0.37854,
-      },
-      0.006,
-    ],
-    [
-      'micro stock with Hoagland, mg/L',
-      { B: 0.5, Mn: 0.502, Zn: 0.05, Cu: 0.0204 },
-      { 'boric-acid': 2.86, 'manganese-chloride': 1.81, 'zinc-sulfate': 0.22, 'copper-sulfate': 0.08 },
-      0.006,
-    ],
-  ]
-  it.each(cases)('%s', (_, wanted, salts, within) => {
-    const found = recipe({ ...bare, shelf: pure(...(Object.keys(salts) as readonly Salt[])), targets: targets(wanted) })
-    for (const [salt, mass] of Object.entries(salts))
-      expect(Math.abs(found.doses_g_m3[salt]! / mass - 1), `${salt} ${found.doses_g_m3[salt]} ${mass}`).toBeLessThan(
-        within,
-      )
   })
 })
 

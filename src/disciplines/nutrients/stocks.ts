@@ -1,6 +1,8 @@
+import type { Component } from '../../tables/components.ts'
 import type { Mineral } from '../../tables/equilibria.ts'
 import { type Salt, salts } from '../../tables/salts.ts'
 import { feedConstants } from '../../tables/solvent.ts'
+import { type StockClash, stockClashes } from '../../tables/stock-clashes.ts'
 import { type Amounts, mixed } from './composition.ts'
 import { atOwnPh } from './equations-ph.ts'
 import { hydrateSolubility, saturationIndex } from './equations-saturation.ts'
@@ -105,37 +107,16 @@ export function strongestStock(given: { readonly doses: readonly StockDose[]; re
   return load > 0 ? feedConstants.rows.stockShare.value / load : Number.POSITIVE_INFINITY
 }
 
-/** Pairs of concentrates that must not meet. */
-export type Clash = 'calcium-sulfate' | 'calcium-phosphate' | 'magnesium-ammonium-phosphate' | 'base-ammonium'
-
-/** Clashes of two products at stock strength, from their ions; a base shows by its alkalinity. */
-export function clashes(a: StockDose, b: StockDose): readonly Clash[] {
-  const has = (dose: StockDose, ion: keyof Amounts) => (dose.amounts_mol_kg[ion] ?? 0) > 0
-  const either = (first: (dose: StockDose) => boolean, second: (dose: StockDose) => boolean) =>
-    (first(a) && second(b)) || (first(b) && second(a))
-  const base = (dose: StockDose) => dose.salt !== null && salts.rows[dose.salt].bottle === 'alone'
-  const list: Clash[] = []
-  if (
-    either(
-      (d) => has(d, 'Ca'),
-      (d) => has(d, 'SO4'),
-    )
-  )
-    list.push('calcium-sulfate')
-  if (
-    either(
-      (d) => has(d, 'Ca'),
-      (d) => has(d, 'H2PO4'),
-    )
-  )
-    list.push('calcium-phosphate')
-  if (
-    either(
-      (d) => has(d, 'Mg'),
-      (d) => has(d, 'H2PO4') && has(d, 'NH4'),
-    )
-  )
-    list.push('magnesium-ammonium-phosphate')
-  if (either(base, (d) => has(d, 'NH4'))) list.push('base-ammonium')
-  return list
+/** Clashes of two products at stock strength, from their ions and the table. */
+export function clashes(a: StockDose, b: StockDose): readonly StockClash[] {
+  const has = ({ salt, amounts_mol_kg }: StockDose, what: string) =>
+    what === 'base'
+      ? salt !== null && salts.rows[salt].bottle === 'alone'
+      : (amounts_mol_kg[what as Component] ?? 0) > 0
+  const meet = (x: StockDose, y: StockDose, { one, other, with: third }: (typeof stockClashes.rows)[StockClash]) =>
+    has(x, one) && has(y, other) && (third === null || has(y, third))
+  return (Object.keys(stockClashes.rows) as readonly StockClash[]).filter((id) => {
+    const row = stockClashes.rows[id]
+    return meet(a, b, row) || meet(b, a, row)
+  })
 }

@@ -309,10 +309,4 @@ export const chemistrySources = sourcesOf({
     where: 'count of atoms in the formula',
     read: '2026-11-25',
   },
-  Optimality: {
-    kind: 'derived',
-    cite: 'Karush, Kuhn and Tucker conditions of a convex quadratic programme',
-    where: 'derivation in the comment of each equation',
-    read: '2026-11-25',
-  },
 })
