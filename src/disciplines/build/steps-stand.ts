@@ -42,7 +42,7 @@ export function partsOfTheLoop(s: Situation): Step[] {
       after: ['measure-pipe'],
       actions: [...(lidded ? ['saw-lid-hole'] : []), 'saw-filler', 'notch-cable', 'mesh-openings', 'latch-lid'],
       cautions: ['blade', ...(reservoir === undefined ? [] : ['drowning'])],
-      tools: ['jigsaw', 'lid-saw', 'file', 'goggles'],
+      tools: ['jigsaw', 'filler-saw', 'file', 'goggles'],
       parts: ['lid', 'mesh'],
       sheet: 'lid',
     }),

@@ -1,4 +1,4 @@
-import { type Finding, type Lever } from '../../findings/finding.ts'
+import type { Finding, Lever } from '../../findings/finding.ts'
 import { judge, unknown } from '../../findings/judge.ts'
 import { along, among } from '../../findings/levers.ts'
 import { quantity } from '../../kernel/units.ts'

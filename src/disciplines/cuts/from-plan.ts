@@ -86,10 +86,7 @@ function columnWanted(plan: Plan): Wanted {
   const { length_m, pipe } = plan.column ?? {}
   const pieces: Piece[] =
     length_m === undefined ? [] : [{ id: 'column', count: columnsOf(plan), length_m, cut: { kind: 'square' } }]
-  const needs = [
-    ...(length_m === undefined ? ['column/length'] : []),
-    ...(pipe === undefined ? ['column/pipe'] : []),
-  ]
+  const needs = [...(length_m === undefined ? ['column/length'] : []), ...(pipe === undefined ? ['column/pipe'] : [])]
   return { of: 'column', label: pipe?.label ?? null, bore_m: pipe?.bore_m ?? null, pieces, needs }
 }
 
