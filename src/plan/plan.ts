@@ -1,6 +1,7 @@
 import { count, number, section, text, type ValuesOf } from './field.ts'
 import { column, towers } from './sections/column.ts'
 import { distributor } from './sections/distributor.ts'
+import { drain } from './sections/drain.ts'
 import { crops, feed, lamps } from './sections/growing.ts'
 import { place } from './sections/place.ts'
 import { pump } from './sections/pump.ts'
@@ -26,6 +27,7 @@ export const planFields = section('A tower as planned: everything by its measure
   distributor,
   towers,
   column,
+  drain,
   lamps,
   crops,
   feed,

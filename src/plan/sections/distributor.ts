@@ -10,6 +10,12 @@ export const distributor = section('What spreads the water at the top of the col
     example: '80 mm',
     about: 'Diameter of the circle on which the holes stand.',
   }),
+  turn: quantity('rad', {
+    min: 0,
+    max: 2 * Math.PI,
+    example: '15 deg',
+    about: 'Turn of the first hole against line 1 of the column.',
+  }),
   diameter: quantity('m', { min: 0.01, max: 1, example: '100 mm', about: 'Outside diameter of the cup.' }),
   depth: quantity('m', {
     min: 0.005,

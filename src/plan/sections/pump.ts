@@ -1,4 +1,4 @@
-import { choice, list, number, quantity, section, text } from '../field.ts'
+import { choice, list, quantity, section, text } from '../field.ts'
 
 export const pump = section('The pump: what its box says, and what a bucket says.', {
   name: text('Name on the box.'),
@@ -30,7 +30,7 @@ export const pump = section('The pump: what its box says, and what a bucket says
         min: 0,
         max: 30,
         example: '1.78 m',
-        about: 'Height of the hose’s end above the water in the tank.',
+        about: 'Height of the riser’s end above the water in the tank while the bucket filled.',
       }),
     }),
     200,
@@ -44,10 +44,12 @@ export const pump = section('The pump: what its box says, and what a bucket says
     current: quantity('A', { min: 0.01, max: 100, example: '3 A', about: 'Current of the stand-by pump.' }),
     inverter: quantity('1', { min: 0, max: 0.9, example: '15 %', about: 'Share lost in an inverter; 0 without one.' }),
   }),
-  losses: number({
+  volume: quantity('m3', { min: 0, max: 0.1, example: '0.4 L', about: 'Room that the pump takes in the tank.' }),
+  height: quantity('m', { min: 0, max: 1, example: '80 mm', about: 'Height of the pump above the tank’s floor.' }),
+  powerCut: quantity('s', {
     min: 0,
-    max: 200,
-    about:
-      'Sum of loss coefficients between pump and outlet on the hose’s bore, exit included, where no fittings are listed.',
+    max: 604_800,
+    example: '4 h',
+    about: 'Longest power cut that the plants must come through.',
   }),
 })

@@ -1,4 +1,4 @@
-import { choice, count, list, number, quantity, section } from '../field.ts'
+import { choice, count, flag, list, number, quantity, section, text } from '../field.ts'
 
 const bore = quantity('m', { min: 0.002, max: 0.3, example: '13 mm', about: 'Inside diameter.' })
 const length = quantity('m', { min: 0, max: 200, example: '2.1 m', about: 'Length along the hose.' })
@@ -18,11 +18,13 @@ export const riser = section('What lifts the water: hose, header, a drop to each
   length,
   losses,
   fittings: list(fitting, 40, 'Fittings in the riser; they outrank `losses`.'),
+  valveLosses: number({ min: 0, max: 100_000, about: 'Loss coefficient of a valve in the riser as set, on its bore.' }),
+  checkValve: flag('Whether a check valve keeps the riser full when the pump stops.'),
   outletHeight: quantity('m', {
     min: 0,
     max: 30,
     example: '1.85 m',
-    about: 'Height of the outlet above the floor on which the tank stands.',
+    about: 'Height of the outlet above the floor on which the column or its tank stands.',
   }),
   inside: choice(['inside the column', 'outside the column'], 'Where the hose runs up.'),
   header: section('A pipe that passes all columns, fed at one end.', {
@@ -53,6 +55,25 @@ export const riser = section('What lifts the water: hose, header, a drop to each
     }),
     200,
     'Columns that differ from `drops`.',
+  ),
+  branches: list(
+    section('A tube of any tree behind the riser.', {
+      name: text('Its name, for the branches that leave it.', 40),
+      from: text('Name of the branch that it leaves; the riser where absent.', 40),
+      bore,
+      length,
+      losses,
+      fittings: list(fitting, 40, 'Fittings in it; they outrank `losses`.'),
+      valveLosses: number({ min: 0, max: 100_000, about: 'Loss coefficient of its valve as set, on its bore.' }),
+      outletHeight: quantity('m', {
+        min: 0,
+        max: 30,
+        example: '1.85 m',
+        about: 'Height of its open end over a column; absent where it branches again.',
+      }),
+    }),
+    400,
+    'Tubes of any tree behind the riser; they outrank header, drops and columns.',
   ),
   airBreak: choice(['yes', 'no'], 'Whether air can enter above the highest water, so that nothing siphons back.'),
   neededFlow: quantity('m3_s', {
