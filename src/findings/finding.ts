@@ -20,7 +20,16 @@ export type Slot = Quantity | string | number
  * `among`: a few values to try in the order in which a grower would.
  */
 export type Lever =
-  | { readonly set: string; readonly along: { readonly to: number; readonly unit: Unit; readonly step: number } }
+  | {
+      readonly set: string
+      readonly along: {
+        readonly to: number
+        readonly unit: Unit
+        readonly step: number
+        /** Where the quantity stands while the plan leaves it out. */
+        readonly from?: number
+      }
+    }
   | { readonly set: string; readonly among: readonly (string | number | boolean)[] }
 
 /** A change of the plan document that was proved: re-evaluated, it cures the finding and worsens none. */

@@ -9,7 +9,7 @@ import type { Finding, Lever, Remedy, Verdict } from './finding.ts'
 export type Judge = (document: PlanDocument) => readonly Finding[]
 
 const BISECTIONS = 24
-const worse: Readonly<Record<Verdict, number>> = { pass: 0, unknown: 1, watch: 2, fail: 3 }
+const rank: Readonly<Record<Exclude<Verdict, 'unknown'>, number>> = { pass: 0, watch: 1, fail: 2 }
 
 const key = (f: Finding): string => `${f.id} ${f.at}`
 
@@ -25,14 +25,22 @@ function cures(before: Finding, after: Finding | undefined): boolean {
   return before.verdict === 'fail' ? after.verdict !== 'fail' : after.verdict === 'pass'
 }
 
-/** Findings that got a worse verdict; a number may move within its verdict. */
-function worsened(before: readonly Finding[], after: readonly Finding[]): boolean {
-  const was = new Map(before.map((f) => [key(f), worse[f.verdict]]))
-  return after.some((f) => {
-    const old = was.get(key(f))
-    return old === undefined ? f.verdict === 'fail' : worse[f.verdict] > old
-  })
+/**
+ * Whether a finding got a worse verdict; a number may move within its verdict. What was known must stay known, and what
+ * becomes known must not fail.
+ */
+function isWorse(before: Verdict | undefined, after: Verdict): boolean {
+  if (before === undefined || before === 'unknown') return after === 'fail'
+  return after === 'unknown' || rank[after] > rank[before]
 }
+
+function worsened(before: readonly Finding[], after: readonly Finding[]): boolean {
+  const was = new Map(before.map((f) => [key(f), f.verdict]))
+  return after.some((f) => isWorse(was.get(key(f)), f.verdict))
+}
+
+/** A length that nearly every plan states: its unit serves for lengths that the plan leaves out. */
+const SPOKEN = 'column/stub/lowerSide'
 
 /** The unit that the person used for this field, so that a remedy speaks the same language. */
 function spelledAs(document: PlanDocument, path: string, unit: Unit): string {
@@ -41,6 +49,7 @@ function spelledAs(document: PlanDocument, path: string, unit: Unit): string {
     const read = readQuantity(typed, unit)
     if (read.ok) return read.spelled === 'ft' ? 'in' : read.spelled
   }
+  if (unit === 'm' && path !== SPOKEN) return spelledAs(document, SPOKEN, unit)
   return edgeUnits[unit]?.[0]?.spell[0] ?? ''
 }
 
@@ -70,23 +79,42 @@ function trial(s: Search, path: string, text: string | number | boolean): Trial 
   return finding && cures(s.target, finding) ? { text, after, finding } : null
 }
 
-/** The smallest change along a quantity that cures: bisection on whole steps, then the proof on the rounded text. */
-function searchAlong(s: Search, lever: Lever & { along: { to: number; unit: Unit; step: number } }): Trial | null {
+type Along = Lever & { along: { to: number; unit: Unit; step: number; from?: number } }
+
+/** Where the quantity stands: as typed, or where the lever says it stands while it is left out. */
+function startOf(document: PlanDocument, { set, along }: Along): number | null {
+  const typed = valueAt(document, set)
+  if (typed === undefined) return along.from ?? null
+  const read = typeof typed === 'string' ? readQuantity(typed, along.unit) : null
+  return read?.ok ? read.value : null
+}
+
+/** The least number of steps in 1, 2, 4 … `most` that cures, and the greatest before it that does not. */
+function bracket(at: (n: number) => Trial | null, most: number): { low: number; high: number; best: Trial } | null {
+  let low = 0
+  for (let n = 1; low < most; n = Math.min(most, 2 * n)) {
+    const best = at(n)
+    if (best) return { low, high: n, best }
+    low = n
+  }
+  return null
+}
+
+/** The smallest change along a quantity that cures: doubling, then bisection, on whole steps as they would be typed. */
+function searchAlong(s: Search, lever: Along): Trial | null {
   const { to, unit, step: wanted } = lever.along
-  const typed = valueAt(s.document, lever.set)
-  const read = typeof typed === 'string' ? readQuantity(typed, unit) : null
-  if (!read?.ok) return null
+  const start = startOf(s.document, lever)
+  if (start === null) return null
   const spelled = spelledAs(s.document, lever.set, unit)
   const step = spelled === 'in' ? 0.0254 / INCH_FRACTIONS : wanted
-  const direction = Math.sign(to - read.value)
+  const direction = Math.sign(to - start)
   if (direction === 0 || !(step > 0)) return null
-  const from = direction > 0 ? Math.floor(read.value / step + 1e-9) : Math.ceil(read.value / step - 1e-9)
+  const from = direction > 0 ? Math.floor(start / step + 1e-9) : Math.ceil(start / step - 1e-9)
   const most = Math.floor(Math.abs(to / step - from) + 1e-9)
-  if (most < 1) return null
   const at = (n: number) => trial(s, lever.set, quantityText((from + direction * n) * step, unit, spelled))
-  let best = at(most)
-  if (!best) return null
-  let [low, high] = [0, most]
+  const found = bracket(at, most)
+  if (!found) return null
+  let { low, high, best } = found
   for (let i = 0; i < BISECTIONS && high - low > 1; i++) {
     const middle = Math.floor((low + high) / 2)
     const here = at(middle)
@@ -97,7 +125,9 @@ function searchAlong(s: Search, lever: Lever & { along: { to: number; unit: Unit
 }
 
 function searchAmong(s: Search, lever: Lever & { among: readonly (string | number | boolean)[] }): Trial | null {
+  const now = valueAt(s.document, lever.set)
   for (const text of lever.among) {
+    if (text === now) continue
     const found = trial(s, lever.set, text)
     if (found && !worsened(s.before, found.after)) return found
   }
@@ -108,7 +138,7 @@ const plain = (v: unknown): string | number | boolean | null =>
   typeof v === 'string' || typeof v === 'number' || typeof v === 'boolean' ? v : null
 
 function remedy(s: Search, lever: Lever): Remedy | null {
-  const found = 'along' in lever ? searchAlong(s, lever) : searchAmong(s, lever)
+  const found = 'along' in lever ? searchAlong(s, lever as Along) : searchAmong(s, lever)
   if (!found || !found.finding.measured || worsened(s.before, found.after)) return null
   const now = new Map(found.after.map((f) => [key(f), f]))
   const also = s.before.filter(
@@ -120,6 +150,17 @@ function remedy(s: Search, lever: Lever): Remedy | null {
     to: found.text,
     gives: found.finding.measured,
     alsoCures: also.map((f) => f.id),
+  }
+}
+
+/** Several findings try the same changes; each changed document is judged once. */
+function remembered(judge: Judge): Judge {
+  const seen = new Map<string, readonly Finding[]>()
+  return (document) => {
+    const text = JSON.stringify(document)
+    const known = seen.get(text) ?? judge(document)
+    seen.set(text, known)
+    return known
   }
 }
 
@@ -135,9 +176,10 @@ export function withRemedies(
   only: (finding: Finding) => boolean = () => true,
 ): readonly Finding[] {
   const before = judge(document)
+  const once = remembered(judge)
   return before.map((target) => {
     if ((target.verdict !== 'fail' && target.verdict !== 'watch') || !only(target)) return target
-    const s = { document, judge, before, target }
+    const s = { document, judge: once, before, target }
     const remedies = target.levers.map((lever) => remedy(s, lever)).filter((r) => r !== null)
     return { ...target, remedies }
   })

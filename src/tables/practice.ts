@@ -33,6 +33,13 @@ const lengths = {
     high_m: null,
     note: 'rim diameter over the bore of the stub, so that the cup rests on it',
   },
+  'lip-rise': {
+    low_m: 0.03,
+    high_m: 0.05,
+    source: 'from-memory',
+    note: 'lip over the low edge of the hole, against splashes: least, and comfortable; 90 mm at 35 degrees rises 52 mm',
+  },
+  'printed-bar': { low_m: 0.1, high_m: 0.1, note: 'the bar across and the bar up the page of a template' },
   'lid-hole': { low_m: 0.001, high_m: 0.001, note: 'hole for the column over its outside diameter' },
   'lid-filler': { low_m: 0.075, high_m: null, note: 'hole to fill through' },
   'lid-land': { low_m: 0.02, high_m: null, note: 'sheet lid over the rim of the reservoir' },
@@ -74,6 +81,13 @@ const ratios = {
     note: 'foam core over solid wall, mass and strength',
   },
   'fit-to-page': { low: 0.94, high: 0.97, note: 'scale of a page that the printer fitted to its margins' },
+  'paper-correction': { low: 0.97, high: 1.03, note: 'scale of a printer that a correction may cure' },
+  stagger: {
+    low: 0.5,
+    high: 1,
+    source: 'from-memory',
+    note: 'turn from a site to the nearest line of the next ring, over half a step: the trade turns by the whole of it',
+  },
   'square-cut-contact': { low: 0.3, high: 0.5, note: 'glue area of a square-cut hole over that of an axis cut' },
   'section-safety': { low: 3, high: null, note: 'on the section modulus of a drilled column' },
   'formed-stretch': { low: null, high: 0.3, note: 'strain of the lips of a pocket' },
@@ -103,6 +117,7 @@ const ratios = {
 
 const angles = {
   'stub-angle': { low_rad: -2 * DEGREE_rad, high_rad: 2 * DEGREE_rad, note: 'of a glued stub against the drawing' },
+  'stub-rise': { low_rad: 35 * DEGREE_rad, high_rad: 60 * DEGREE_rad, note: 'of a stub above level' },
   'chamfer-angle': {
     low_rad: 10 * DEGREE_rad,
     high_rad: 15 * DEGREE_rad,

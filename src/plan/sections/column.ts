@@ -93,6 +93,17 @@ export const pocket = section('A heat-formed pocket.', {
   slit: quantity('m', { min: 0.01, max: 0.6, example: '70 mm', about: 'Length of the slit, as cut, round the pipe.' }),
 })
 
+export const fitting = section('A bought branch fitting of 45°, as measured.', {
+  layingLength: quantity('m', { min: 0.01, max: 2, example: '185 mm', about: 'What one fitting adds to the column.' }),
+  between: quantity('m', {
+    min: 0,
+    max: 2,
+    example: '10 mm',
+    about: 'Pipe seen between two fittings; none where absent.',
+  }),
+  branches: count({ min: 1, max: 4, about: 'Branches of one fitting.' }),
+})
+
 export const base = section('How the column stands.', {
   kind: choice(
     ['through the lid', 'flange on the lid', 'own foot'],
@@ -119,6 +130,7 @@ export const column = section('The upright pipe and its sites.', {
   stub,
   cup,
   pocket,
+  fitting,
   base,
 })
 
