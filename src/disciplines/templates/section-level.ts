@@ -16,69 +16,97 @@ export interface LevelSection extends Section {
   readonly count: number
 }
 
-/** Spans of one hole by level over its axis, one for each radius; kept, since regular sites ask the same again and again. */
-function spansOf(hole: Hole, cut: Cut, radii: readonly number[]): (over: number) => readonly (Arc | null)[] | null {
-  const { top_m, bottom_m } = squareCutExtent(hole)
-  const outside = holeCrossing(hole, 'outside')
-  const known = new Map<number, readonly (Arc | null)[] | null>()
-  return (over) => {
-    if (over < bottom_m || over > top_m) return null
-    const key = Math.round(over * 1e12)
-    const kept = known.get(key)
-    if (kept !== undefined) return kept
-    const spans =
-      cut === 'square'
-        ? [squareSpan(hole, over)]
-        : radii.map((pipeRadius_m) => axisSpan({ ...outside, pipeRadius_m }, over))
-    const found = spans.some((span) => span !== null) ? spans : null
-    known.set(key, found)
-    return found
+type Spans = readonly (Arc | null)[]
+
+/** Spans of one hole at a level over its axis, one for each radius; null where the level meets none. */
+function spansAt(hole: Hole, cut: Cut, radii: readonly number[], over: number): Spans | null {
+  if (cut === 'square') {
+    const span = squareSpan(hole, over)
+    return span === null ? null : [span]
   }
+  const outside = holeCrossing(hole, 'outside')
+  const spans = radii.map((pipeRadius_m) => axisSpan({ ...outside, pipeRadius_m }, over))
+  return spans.some((span) => span !== null) ? spans : null
 }
 
+/** Sites that stand at one height; rings that stand alike round the column share their number. */
+interface Ring {
+  readonly height_m: number
+  readonly turns_rad: readonly number[]
+  readonly alike: number
+}
+
+function ringsOf(sites: readonly Stand[]): readonly Ring[] {
+  const byHeight = new Map<number, number[]>()
+  for (const { turn_rad, height_m } of sites) byHeight.set(height_m, [...(byHeight.get(height_m) ?? []), turn_rad])
+  const patterns: string[] = []
+  return [...byHeight].map(([height_m, turns_rad]) => {
+    const pattern = turns_rad.map((turn) => turn.toFixed(9)).join()
+    if (!patterns.includes(pattern)) patterns.push(pattern)
+    return { height_m, turns_rad, alike: patterns.indexOf(pattern) }
+  })
+}
+
+/** A ring that a level passes through, with what each of its holes takes there. */
+interface Met {
+  readonly ring: Ring
+  readonly spans: Spans
+}
+
+function sectionThrough(hole: Hole, cut: Cut, radii: readonly number[], nodes: Nodes, met: readonly Met[]): Section {
+  const { columnRadius_m: R, columnWall_m: T } = hole
+  const left = (k: number) =>
+    remaining(
+      met.flatMap(({ ring, spans }) => {
+        const arc = spans[k]
+        return arc ? ring.turns_rad.map((t) => ({ from_rad: arc.from_rad + t, to_rad: arc.to_rad + t })) : []
+      }),
+    )
+  if (cut === 'square') {
+    const through = left(0)
+    const edges = [R, R - T].map((radius_m) => ({ radius_m, left: through }))
+    return sectionOf([throughWall(R, R - T, through)], edges)
+  }
+  const edges = radii.map((radius_m, k) => ({ radius_m, left: left(k) }))
+  const layers = nodes.map(([rho, weight], i) => {
+    const [first, second, third] = [weight * rho, weight * rho ** 2, weight * rho ** 3]
+    return { left: edges[i + 2]!.left, first, second, third }
+  })
+  return sectionOf(layers, edges)
+}
+
+type Nodes = ReturnType<typeof gaussNodes>
+
 /**
- * Sections of a column by level. Sites that stand alike round the column give the same section however it is turned
- * by whole rings, so sections are kept by what they are made of.
+ * Sections of a column by level. Regular sites ask for the same spans and the same sections again and again: spans are
+ * kept by the level over the axis, sections by the rings they are made of.
  */
 export function sectionsOf(hole: Hole, cut: Cut, sites: readonly Stand[]): (level_m: number) => LevelSection {
   const { columnRadius_m: R, columnWall_m: T } = hole
-  const Ri = R - T
-  const nodes = cut === 'square' ? [] : gaussNodes(Ri, R, 2)
-  const radii = [R, Ri, ...nodes.map(([rho]) => rho)]
-  const spans = spansOf(hole, cut, radii)
-  const known = new Map<string, Section>()
-  const section = (met: readonly { readonly turn_rad: number; readonly arcs: readonly (Arc | null)[] }[]): Section => {
-    const left = (k: number) =>
-      remaining(
-        met.flatMap(({ turn_rad, arcs }) => {
-          const arc = arcs[k]
-          return arc ? [{ from_rad: arc.from_rad + turn_rad, to_rad: arc.to_rad + turn_rad }] : []
-        }),
-      )
-    if (cut === 'square') {
-      const through = left(0)
-      return sectionOf(
-        [throughWall(R, Ri, through)],
-        [R, Ri].map((radius_m) => ({ radius_m, left: through })),
-      )
-    }
-    const layers = nodes.map(([rho, weight], i) => {
-      const [first, second, third] = [weight * rho, weight * rho ** 2, weight * rho ** 3]
-      return { left: left(i + 2), first, second, third }
-    })
-    return sectionOf(
-      layers,
-      radii.map((radius_m, k) => ({ radius_m, left: left(k) })),
-    )
-  }
+  const nodes = cut === 'square' ? [] : gaussNodes(R - T, R, 2)
+  const radii = [R, R - T, ...nodes.map(([rho]) => rho)]
+  const { top_m, bottom_m } = squareCutExtent(hole)
+  const rings = ringsOf(sites)
+  const spansKept = new Map<number, Spans | null>()
+  const sectionsKept = new Map<string, Section>()
   return (level_m) => {
-    const met = sites.flatMap(({ turn_rad, height_m }) => {
-      const arcs = spans(level_m - height_m)
-      return arcs === null ? [] : [{ turn_rad, arcs, key: `${turn_rad.toFixed(9)}@${(level_m - height_m).toFixed(9)}` }]
-    })
-    const key = met.map((site) => site.key).join()
-    const found = known.get(key) ?? section(met)
-    known.set(key, found)
-    return { ...found, level_m, count: met.length }
+    const met: Met[] = []
+    let key = ''
+    for (const ring of rings) {
+      const over = level_m - ring.height_m
+      if (over < bottom_m || over > top_m) continue
+      const rounded = Math.round(over * 1e12)
+      let spans = spansKept.get(rounded)
+      if (spans === undefined) {
+        spans = spansAt(hole, cut, radii, over)
+        spansKept.set(rounded, spans)
+      }
+      if (spans === null) continue
+      met.push({ ring, spans })
+      key += `${ring.alike}@${rounded} `
+    }
+    const section = sectionsKept.get(key) ?? sectionThrough(hole, cut, radii, nodes, met)
+    sectionsKept.set(key, section)
+    return { ...section, level_m, count: met.reduce((sum, { ring }) => sum + ring.turns_rad.length, 0) }
   }
 }

@@ -7,21 +7,26 @@ export function squareSides({ columnRadius_m: R, columnWall_m: T, holeRadius_m: 
   return { left: side(e - q, e - q < 0 ? Ri : R), right: side(e + q, e + q > 0 ? Ri : R) }
 }
 
-/** Lower and upper edge of a square-cut hole at the angle φ, without checks; outside the sides the edges of the side. */
+/**
+ * Lower and upper edge of a square-cut hole at the angle φ, without checks; outside the sides the edges of the side.
+ * Written without inner functions: searches call it thousands of times for a drawing.
+ */
 export function squareEdges(hole: Hole, phi: number): readonly [low: number, high: number] {
   const { columnRadius_m: R, columnWall_m: T, holeRadius_m: q, angle_rad: th, offset_m: e } = hole
   const s = Math.sin(phi)
   const c = Math.cos(phi)
+  const across = Math.sin(th)
   const a = c * Math.cos(th)
-  const middle = (rho: number) => (rho * c) / Math.tan(th)
-  const half = (rho: number) => Math.sqrt(Math.max(0, q * q - (rho * s - e) ** 2)) / Math.sin(th)
-  if (s === 0) return [middle(R - T) - half(0), middle(R) + half(0)]
-  const [near, far] = s > 0 ? [(e - q) / s, (e + q) / s] : [(e + q) / s, (e - q) / s]
-  const least = Math.max(R - T, near)
-  const most = Math.max(least, Math.min(R, far))
-  const within = (rho: number) => Math.min(most, Math.max(least, rho))
+  if (s === 0) {
+    const half = Math.sqrt(Math.max(0, q * q - e * e))
+    return [((R - T) * a - half) / across, (R * a + half) / across]
+  }
   const w = (q * a * Math.sign(s)) / Math.sqrt(a * a + s * s)
-  const low = within((e - w) / s)
-  const high = within((e + w) / s)
-  return [middle(low) - half(low), middle(high) + half(high)]
+  const least = Math.max(R - T, s > 0 ? (e - q) / s : (e + q) / s)
+  const most = Math.max(least, Math.min(R, s > 0 ? (e + q) / s : (e - q) / s))
+  const low = Math.min(most, Math.max(least, (e - w) / s))
+  const high = Math.min(most, Math.max(least, (e + w) / s))
+  const under = Math.sqrt(Math.max(0, q * q - (low * s - e) ** 2))
+  const over = Math.sqrt(Math.max(0, q * q - (high * s - e) ** 2))
+  return [(low * a - under) / across, (high * a + over) / across]
 }
