@@ -42,6 +42,8 @@ const BOTTLE_m3 = 1e-3
 /** Smallest volume to draw with a syringe, and the part of a bottle to take for thinning. */
 const LEAST_DRAW_m3 = 5e-6
 const THINNED = 100
+/** Rounds of single steps; rounding to the nearest step needs few. */
+const PASSES = 10
 const BAND_SLACK = 1e-3
 
 /** The coarsest scale on which the dose is at least twenty steps, else null. */
@@ -102,7 +104,7 @@ export function weighedRecipe(
   }
   let masses = doses.map(({ mass_kg }) => mass_kg)
   let best = state(masses)
-  for (let improved = true; improved; ) {
+  for (let improved = true, pass = 0; improved && pass < PASSES; pass++) {
     improved = false
     doses.forEach(({ weakStock: weak, exact_kg, step_kg }, j) => {
       if (weak || exact_kg === 0) return

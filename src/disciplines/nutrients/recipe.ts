@@ -185,6 +185,10 @@ function solved(problem: RecipeProblem, rows: readonly Row[]): Scaled {
   return { found, doses, prices: found.multipliers.map((m, k) => (2 * m) / size[k]!) }
 }
 
+/** Optimality gap up to which an answer counts as proved; bounds that all but contradict each other exceed it. */
+const PROVED = 1e-6
+const proved = ({ found }: Scaled) => found.feasible && found.gap < PROVED
+
 /** Order in which bounds give way where they contradict each other. */
 const yielding: readonly Bound['kind'][] = ['pH-low', 'pH-high', 'min', 'ammonium-share', 'max']
 
@@ -195,7 +199,7 @@ function withoutContradiction(
   let kept = rows
   let answer = solved(problem, kept)
   for (const kind of yielding) {
-    if (answer.found.feasible) break
+    if (proved(answer)) break
     kept = kept.filter((row) => row.bound.kind !== kind)
     answer = solved(problem, kept)
   }
@@ -203,7 +207,7 @@ function withoutContradiction(
   for (const row of rows) {
     if (kept.includes(row)) continue
     const again = solved(problem, [...kept, row])
-    if (again.found.feasible) [kept, answer] = [[...kept, row], again]
+    if (proved(again)) [kept, answer] = [[...kept, row], again]
   }
   return [kept, answer, rows.filter((row) => !kept.includes(row)).map((row) => row.bound)]
 }
