@@ -1,0 +1,151 @@
+import { isKnown, type Known, needed } from '../../plan/known.ts'
+import type { Plan } from '../../plan/plan.ts'
+import { pumpPractice } from '../../tables/hydraulic-pumps.ts'
+import { balance, flowSpread } from './balance.ts'
+import { gateValveClosed } from './equations-minor.ts'
+import { wornPump } from './equations-pump.ts'
+import { type NetworkState, solveNetwork } from './network.ts'
+import type { PumpFacts } from './pump-facts.ts'
+import type { PumpCurve } from './pump-law.ts'
+import { type Range, range } from './range.ts'
+import type { SolutionWater } from './temperature.ts'
+import type { Tubes } from './tubes.ts'
+
+/** What the water must be lifted, pump to highest open end. */
+export interface LiftFacts {
+  readonly fromLow_m: number
+  readonly fromFill_m: number | null
+  /** Height of the lowest open end over the highest set level; null without a fill line. */
+  readonly lowestOverFill_m: number | null
+}
+
+export interface ColumnFlow {
+  readonly id: string
+  /** Flow that one column gets. */
+  readonly flow_m3_s: Range
+  readonly starved: 'no' | 'in part' | 'yes'
+  readonly velocity_m_s: Range
+  /** Valve that evens it against the hardest column to reach, on the bore of its drop; null where nothing can. */
+  readonly valveLosses: number | null
+  /** The same as a gate valve, share closed; null where it cannot be set by eye. */
+  readonly valveClosed: number | null
+}
+
+export interface FlowFacts {
+  /** Of the column that gets least, at the low line: the worst hour. */
+  readonly least_m3_s: Range
+  /** Of the column that gets most, at the fill line where it is set. */
+  readonly most_m3_s: Range
+  readonly total_m3_s: Range
+  /** Of the column that gets least, with the tank at its fill line; null without one. */
+  readonly leastAtFill_m3_s: Range | null
+  /** Of the column that gets least, after the pump has worn as pumps do. */
+  readonly worn_m3_s: Range
+  readonly pumpHead_m: Range
+  readonly loss_m: Range
+  readonly riserSpeed_m_s: Range
+  readonly columns: readonly ColumnFlow[]
+  readonly spread: Range
+  /** Flow of each column once valves even them; null where the columns are one or nothing can. */
+  readonly even_m3_s: number | null
+  /** Heads that the tubes ask for, by flow of the pump: for the drawing. */
+  readonly states: { readonly low: NetworkState; readonly high: NetworkState }
+}
+
+interface Levels {
+  readonly low_m: number
+  readonly fill_m: number | null
+}
+
+export function liftFacts(tubes: Tubes, levels: Levels): LiftFacts {
+  return {
+    fromLow_m: tubes.highest_m - levels.low_m,
+    fromFill_m: levels.fill_m === null ? null : tubes.highest_m - levels.fill_m,
+    lowestOverFill_m: levels.fill_m === null ? null : tubes.lowest_m - levels.fill_m,
+  }
+}
+
+interface Given {
+  readonly tubes: Tubes
+  readonly pump: PumpFacts
+  readonly water: SolutionWater
+  readonly levels: Levels
+}
+
+const solved = (g: Given, level_m: number, pump: PumpCurve, viscosity_m2_s: number): NetworkState =>
+  solveNetwork({ level_m, pump, viscosity_m2_s, riser: g.tubes.riser })
+
+const perColumn = (g: Given, s: NetworkState): number[] =>
+  g.tubes.ends.map((e) => s.byId.get(e.id)!.flow_m3_s / e.columns)
+
+function columnFlows(g: Given, low: NetworkState, high: NetworkState): readonly ColumnFlow[] {
+  const even =
+    g.tubes.ends.length < 2
+      ? null
+      : balance({
+          level_m: g.levels.low_m,
+          pump: g.pump.low,
+          viscosity_m2_s: g.water.cold.viscosity_m2_s,
+          riser: g.tubes.riser,
+        })
+  return g.tubes.ends.map((end) => {
+    const [a, b] = [low.byId.get(end.id)!, high.byId.get(end.id)!]
+    const valveLosses = even?.ends.find((e) => e.id === end.id)?.valveLoss ?? null
+    return {
+      id: end.id,
+      flow_m3_s: range(a.flow_m3_s / end.columns, b.flow_m3_s / end.columns),
+      starved: a.starved && b.starved ? 'yes' : a.starved || b.starved ? 'in part' : 'no',
+      velocity_m_s: range(a.velocity_m_s, b.velocity_m_s),
+      valveLosses,
+      valveClosed: valveLosses === null ? null : gateValveClosed({ fittingLoss: valveLosses }),
+    }
+  })
+}
+
+export function flowFacts(g: Given): FlowFacts {
+  const { pump, water, levels, tubes } = g
+  const low = solved(g, levels.low_m, pump.low, water.cold.viscosity_m2_s)
+  const high = solved(g, levels.low_m, pump.high, water.warm.viscosity_m2_s)
+  const wornShare = pumpPractice.rows.wornShare.high
+  const worn = solved(g, levels.low_m, wornPump({ curve: pump.low, wornShare }), water.cold.viscosity_m2_s)
+  const wornHigh = solved(g, levels.low_m, wornPump({ curve: pump.high, wornShare }), water.warm.viscosity_m2_s)
+  const fill_m = levels.fill_m
+  const fullLow = fill_m === null ? null : solved(g, fill_m, pump.low, water.cold.viscosity_m2_s)
+  const fullHigh = fill_m === null ? null : solved(g, fill_m, pump.high, water.warm.viscosity_m2_s)
+  const least = (s: NetworkState) => Math.min(...perColumn(g, s))
+  const most = (s: NetworkState) => Math.max(...perColumn(g, s))
+  const columns = columnFlows(g, low, high)
+  const even =
+    columns.length < 2
+      ? null
+      : balance({
+          level_m: levels.low_m,
+          pump: pump.low,
+          viscosity_m2_s: water.cold.viscosity_m2_s,
+          riser: tubes.riser,
+        })
+  return {
+    least_m3_s: range(least(low), least(high)),
+    most_m3_s: range(most(fullLow ?? low), most(fullHigh ?? high)),
+    total_m3_s: range(low.flow_m3_s, high.flow_m3_s),
+    leastAtFill_m3_s: fullLow && fullHigh ? range(least(fullLow), least(fullHigh)) : null,
+    worn_m3_s: range(least(worn), least(wornHigh)),
+    pumpHead_m: range(low.pumpHead_m, high.pumpHead_m),
+    loss_m: range(
+      low.pumpHead_m - (tubes.highest_m - levels.low_m),
+      high.pumpHead_m - (tubes.highest_m - levels.low_m),
+    ),
+    riserSpeed_m_s: range(low.runs[0]!.velocity_m_s, (fullHigh ?? high).runs[0]!.velocity_m_s),
+    columns,
+    spread: range(flowSpread(perColumn(g, low)), flowSpread(perColumn(g, high))),
+    even_m3_s: even?.flow_m3_s ?? null,
+    states: { low, high },
+  }
+}
+
+/** Flow for which what spreads the water is judged: of the pump where known, else what is wanted. */
+export function columnFlow(plan: Plan, flow: Known<FlowFacts>): Known<Range> {
+  if (isKnown(flow)) return { known: { low: flow.known.least_m3_s.low, high: flow.known.most_m3_s.high } }
+  const wanted = needed({ flow_m3_s: ['riser/neededFlow', plan.riser?.neededFlow_m3_s] })
+  return isKnown(wanted) ? { known: range(wanted.known.flow_m3_s, wanted.known.flow_m3_s) } : flow
+}

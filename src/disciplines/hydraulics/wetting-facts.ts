@@ -1,0 +1,129 @@
+import { isKnown, type Known } from '../../plan/known.ts'
+import type { Plan } from '../../plan/plan.ts'
+import { orificeDischarge } from '../../tables/hydraulic-orifices.ts'
+import { wallWetting } from '../../tables/hydraulic-walls.ts'
+import type { LayoutFacts } from '../layout/index.ts'
+import type { TemplatesFacts } from '../templates/index.ts'
+import type { DistributorFacts } from './distributor-facts.ts'
+import { columnPipe } from './film-facts.ts'
+import type { Range } from './range.ts'
+import type { SolutionWater } from './temperature.ts'
+import { type WettingChange, wettingChanges } from './wetting-change.ts'
+import { type SiteWater, type WetSite, type WettingCase, wettingBand } from './wetting-map.ts'
+
+/** Which sites get water: as drawn (plumb, all holes open) and at the worst that the plan allows (lean, clogged row). */
+export interface WettingFacts {
+  readonly flow_m3_s: number
+  readonly holes: WettingCase['holes']
+  readonly asDrawn: readonly SiteWater[]
+  readonly worst: readonly SiteWater[]
+  readonly lean_rad: number
+  readonly cloggedShare: number
+  /** Sites without water: on the wall that wets most easily, and on the one that wets least. */
+  readonly dry: Range
+  readonly dryAtWorst: Range
+  /** The case, so that the smallest cure can be asked for when somebody looks. */
+  readonly case: WettingCase
+}
+
+const wall = { hard_rad: wallWetting.rows.cleanPvc.contactAngle_rad, easy_rad: wallWetting.rows.runIn.contactAngle_rad }
+const NO_LEAN = 0
+/** Bearings to which an unknown lean is tried. */
+const LEANS = 6
+
+const dryRange = (sites: readonly SiteWater[]): Range => ({
+  low: sites.filter((s) => s.water === 'dry').length,
+  high: sites.filter((s) => s.water !== 'wet').length,
+})
+
+/** Each site at the worst bearing of the lean. */
+function worstBearing(c: WettingCase, cloggedShare: number): readonly SiteWater[] {
+  const tries = c.lean_rad === 0 ? 1 : LEANS
+  const maps = Array.from({ length: tries }, (_, i) =>
+    wettingBand({ ...c, toward_rad: (2 * Math.PI * i) / tries }, wall, cloggedShare),
+  )
+  return c.sites.map((_, i) => maps.map((m) => m[i]!).reduce((a, b) => (b.easyMargin_rad < a.easyMargin_rad ? b : a)))
+}
+
+function holesOf(plan: Plan, distributor: DistributorFacts | null, bore_m: number): WettingCase['holes'] {
+  const first_rad = plan.distributor?.turn_rad ?? 0
+  const discharge = orificeDischarge.rows.drilledPlastic.dischargeLow
+  // A tee lets its water fall from one mouth in the middle.
+  if (distributor === null)
+    return { count: 1, first_rad, circle_m: 0, hole_m: Math.min(plan.riser?.bore_m ?? 0.01, bore_m / 2), discharge }
+  const circle_m = distributor.kind === 'ring' ? bore_m : Math.min(distributor.circle_m, bore_m)
+  return { count: distributor.count, first_rad, circle_m, hole_m: Math.min(distributor.hole_m, bore_m / 2), discharge }
+}
+
+export function wettingFacts(
+  plan: Plan,
+  given: {
+    readonly flow: Known<Range>
+    readonly water: SolutionWater
+    readonly distributor: Known<DistributorFacts | null>
+    readonly layout: Known<LayoutFacts>
+    readonly templates: TemplatesFacts | null
+  },
+): Known<WettingFacts> {
+  const pipe = columnPipe(plan)
+  if (pipe === null || !(pipe.bore_m > 0)) return { needs: ['column/pipe'] }
+  if (!isKnown(given.layout)) return given.layout
+  if (!isKnown(given.distributor)) return given.distributor
+  if (!isKnown(given.flow)) return given.flow
+  if (given.templates === null) return { needs: ['column/stub'] }
+  const { holeAlong, cup } = given.templates
+  const { left_rad, right_rad } = holeAlong.extent
+  const reach_m = isKnown(cup) ? Math.min(Math.max(0, cup.known.reach.axis_m), pipe.bore_m / 2) : 0
+  const top_m = given.layout.known.columnLength_m
+  const empty = new Set(plan.column?.sites?.empty ?? [])
+  const sites = given.layout.known.sites.flatMap((s): WetSite[] =>
+    empty.has(s.number)
+      ? []
+      : [
+          {
+            id: String(s.number),
+            angle_rad: s.turn_rad,
+            depth_m: Math.max(0, top_m - s.mark_m),
+            halfAngle_rad: Math.abs(right_rad - left_rad) / 2,
+            reach_m,
+          },
+        ],
+  )
+  const holes = holesOf(plan, given.distributor.known, pipe.bore_m)
+  const lean_rad = given.distributor.known?.lean_rad ?? plan.distributor?.tilt_rad ?? NO_LEAN
+  const cloggedShare = given.distributor.known?.cloggedShare ?? 0
+  const flow_m3_s = given.flow.known.low
+  const wettingCase: WettingCase = {
+    flow_m3_s,
+    water: given.water.cold,
+    contactAngle_rad: wall.easy_rad,
+    bore_m: pipe.bore_m,
+    lean_rad,
+    toward_rad: 0,
+    holes,
+    sites,
+  }
+  const asDrawn = wettingBand({ ...wettingCase, lean_rad: NO_LEAN }, wall, 0)
+  const worst = worstBearing(wettingCase, cloggedShare)
+  return {
+    known: {
+      flow_m3_s,
+      holes,
+      asDrawn,
+      worst,
+      lean_rad,
+      cloggedShare,
+      dry: dryRange(asDrawn),
+      dryAtWorst: dryRange(worst),
+      case: wettingCase,
+    },
+  }
+}
+
+/** The smallest changes that wet every site at the worst; asked for when somebody looks, since the search takes its time. */
+export const wettingCures = (plan: Plan, facts: WettingFacts): readonly WettingChange[] =>
+  wettingChanges(facts.case, {
+    cloggedShare: facts.cloggedShare,
+    mostFlow_m3_s: 3 * Math.max(facts.flow_m3_s, plan.riser?.neededFlow_m3_s ?? 0),
+    mostHoles: 3 * facts.holes.count,
+  })
