@@ -8,7 +8,12 @@ export default defineConfig({
     emptyOutDir: false,
     minify: false,
     rolldownOptions: {
-      input: { cli: 'src/shells/cli/main.ts', index: 'src/index.ts', equations: 'src/equations.ts' },
+      input: {
+        cli: 'src/shells/cli/main.ts',
+        run: 'src/shells/cli/run.ts',
+        index: 'src/index.ts',
+        equations: 'src/equations.ts',
+      },
       output: { entryFileNames: '[name].mjs', chunkFileNames: 'chunks/[name]-[hash].mjs' },
     },
   },

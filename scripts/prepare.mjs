@@ -109,3 +109,5 @@ export function systemPrograms(wanted) {
 export const chromium = () =>
   process.env.CHROMIUM_PATH ??
   ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'microsoft-edge'].map(onPath).find(Boolean)
+
+if (process.argv[1] === import.meta.filename && process.argv.includes('--build')) await buildWhenStale()

@@ -1,0 +1,127 @@
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import Ajv2020 from 'ajv/dist/2020.js'
+import { beforeAll, describe, expect, it } from 'vitest'
+
+const root = join(import.meta.dirname, '..')
+const folder = mkdtempSync(join(tmpdir(), 'rootfall-cli-'))
+const balcony = join(root, 'examples', 'balcony.plan.json')
+const bad = (name: string) => join(root, 'examples', 'bad', `${name}.plan.json`)
+
+interface Ran {
+  readonly code: number | null
+  readonly out: string
+  readonly err: string
+}
+
+function run(args: readonly string[], input = '', env: Record<string, string> = {}): Ran {
+  const done = spawnSync(process.execPath, [join(root, 'dist', 'run.mjs'), ...args], {
+    input,
+    encoding: 'utf8',
+    cwd: folder,
+    env: { ...process.env, ...env },
+  })
+  return { code: done.status, out: done.stdout, err: done.stderr }
+}
+
+beforeAll(() => {
+  const built = spawnSync(process.execPath, ['scripts/prepare.mjs', '--build'], { cwd: root, encoding: 'utf8' })
+  if (built.status !== 0) throw new Error(built.stderr)
+}, 120_000)
+
+describe('the command line', () => {
+  it('helps, on standard output, and names every command', () => {
+    const { code, out } = run(['--help'])
+    expect(code).toBe(0)
+    for (const name of ['new', 'check', 'explain', 'evaluate', 'sheets', 'cuts', 'parts', 'steps', 'schema'])
+      expect(out).toContain(name)
+    expect(run([]).out).toBe(out)
+  })
+
+  it.each(['new', 'check', 'explain', 'evaluate', 'sheets', 'cuts', 'parts', 'steps', 'schema'])(
+    '%s has help and --json',
+    (name) => {
+      const { code, out } = run([name, '--help'])
+      expect(code).toBe(0)
+      expect(out).toContain('--json')
+    },
+  )
+
+  it('suggests the nearest command', () => {
+    const { code, out, err } = run(['chek', balcony])
+    expect([code, out]).toEqual([2, ''])
+    expect(err).toContain('check')
+  })
+
+  it('suggests the nearest finding', () => {
+    const { code, err } = run(['explain', balcony, 'templates/ring-wed'])
+    expect(code).toBe(2)
+    expect(err).toContain('templates/ring-web')
+  })
+
+  it('explains a finding with number, reason and source', () => {
+    const { code, out } = run(['explain', balcony, 'templates/ring-web'])
+    expect(code).toBe(0)
+    expect(out).toMatch(/Why: {4}\S/)
+    expect(out).toMatch(/Source: \S/)
+  })
+
+  it('keeps data on standard output and messages on standard error', () => {
+    const { out, err } = run(['evaluate', bad('slips')])
+    expect(() => JSON.parse(out)).not.toThrow()
+    expect(err).toContain('maxHead')
+  })
+
+  it('exits 1 where a finding fails, 3 where the plan cannot be read, 2 on wrong use', () => {
+    expect(run(['check', bad('overfull-ring')]).code).toBe(1)
+    expect(run(['check', bad('slips')]).code).toBe(3)
+    expect(run(['check', join(folder, 'nowhere.json')]).code).toBe(3)
+    expect(run(['check', '-'], 'not json').code).toBe(3)
+    expect(run(['check']).code).toBe(2)
+    expect(run(['check', balcony, '--loud']).code).toBe(2)
+  })
+
+  it('reads a plan from standard input with the same result', () => {
+    expect(run(['evaluate', '-'], readFileSync(balcony, 'utf8')).out).toBe(run(['evaluate', balcony]).out)
+  })
+
+  it('prints the same bytes twice', () => {
+    expect(run(['check', balcony, '--json']).out).toBe(run(['check', balcony, '--json']).out)
+  })
+
+  it('writes a new plan that is read without an issue, and never over one that is there', () => {
+    const path = join(folder, 'mine.plan.json')
+    expect(run(['new', path, '--name', 'Mine']).code).toBe(0)
+    expect(JSON.parse(readFileSync(path, 'utf8'))).toMatchObject({ rootfall: 1, name: 'Mine' })
+    writeFileSync(path, 'mine')
+    expect(run(['new', path]).code).toBe(2)
+    expect(readFileSync(path, 'utf8')).toBe('mine')
+  })
+
+  it('suggests the nearest example', () => {
+    const { code, err } = run(['new', '-', '--from', 'balcny'])
+    expect(code).toBe(2)
+    expect(err).toContain('balcony')
+  })
+
+  it('prints a schema that accepts the examples', () => {
+    const valid = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(JSON.parse(run(['schema']).out))
+    expect(valid(JSON.parse(readFileSync(balcony, 'utf8')))).toBe(true)
+  })
+
+  it('does not mind a reader that leaves early', () => {
+    const done = spawnSync(
+      'sh',
+      ['-c', `"${process.execPath}" "${join(root, 'dist', 'run.mjs')}" evaluate "${balcony}" | head -c 10`],
+      { encoding: 'utf8' },
+    )
+    expect(done.stderr).toBe('')
+  })
+
+  it('shows inches to the owner of an inch tape', () => {
+    const { out } = run(['check', join(root, 'examples', 'hall.plan.json'), '--all'])
+    expect(out).toMatch(/\d\/\d+ in|\d in/)
+  })
+})
