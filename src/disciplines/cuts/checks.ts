@@ -8,11 +8,13 @@ const lengthAt: Readonly<Record<MaterialKind, string>> = {
   column: 'column/length',
   stub: 'column/stub/lowerSide',
   hose: 'riser/length',
+  return: 'drain/length',
 }
 const pipeAt: Readonly<Record<MaterialKind, string>> = {
   column: 'column/pipe',
   stub: 'column/stub/pipe',
   hose: 'riser/bore',
+  return: 'drain/bore',
 }
 
 /** Steps that a tape shows and a saw can keep. */
@@ -25,10 +27,12 @@ const MORE = 40
 function longestPiece(m: MaterialCuts): Finding[] {
   const at = lengthAt[m.of]
   const terms = { at, source: 'Stick.rule' as const }
-  if (m.needs.length > 0) return m.of === 'hose' ? [] : [unknown('cuts/longest-piece', { ...terms, needs: m.needs })]
+  if (m.needs.length > 0)
+    return m.of === 'hose' || m.of === 'return' ? [] : [unknown('cuts/longest-piece', { ...terms, needs: m.needs })]
   if (m.usable_m === null || m.pieces.length === 0) return []
   const wedge_m = m.longest_m - Math.max(...m.pieces.map((p) => p.length_m))
-  const levers: Lever[] = m.of === 'hose' ? [] : [along(at, Math.max(STEP_m, m.usable_m - wedge_m), 'm', STEP_m)]
+  const levers: Lever[] =
+    m.of === 'hose' || m.of === 'return' ? [] : [along(at, Math.max(STEP_m, m.usable_m - wedge_m), 'm', STEP_m)]
   return [
     judge('cuts/longest-piece', quantity(m.longest_m, 'm'), {
       ...terms,

@@ -10,7 +10,7 @@ import { type CutPlan, cutPlan } from './cut-plan.ts'
 import { kerfAlong, mitreReach, stickCapacity } from './equations.ts'
 import type { Cut, CutJob, Piece } from './job.ts'
 
-export type MaterialKind = 'column' | 'stub' | 'hose'
+export type MaterialKind = 'column' | 'stub' | 'hose' | 'return'
 
 /** What is cut from one pipe or hose. */
 export interface MaterialCuts {
@@ -119,8 +119,17 @@ function hoseWanted(plan: Plan): Wanted[] {
   if (riser === undefined) return []
   const runs = [
     { id: 'riser', count: pumpsOf(plan), length_m: riser.length_m, bore_m: riser.bore_m },
-    { id: 'header', count: pumpsOf(plan), length_m: riser.header?.length_m, bore_m: riser.header?.bore_m },
-    { id: 'drop', count: columnsOf(plan), length_m: riser.drops?.length_m, bore_m: riser.drops?.bore_m },
+    ...(riser.branches === undefined
+      ? [
+          { id: 'header', count: pumpsOf(plan), length_m: riser.header?.length_m, bore_m: riser.header?.bore_m },
+          { id: 'drop', count: columnsOf(plan), length_m: riser.drops?.length_m, bore_m: riser.drops?.bore_m },
+        ]
+      : riser.branches.map((b, i) => ({
+          id: b.name ?? `branch-${i + 1}`,
+          count: pumpsOf(plan),
+          length_m: b.length_m,
+          bore_m: b.bore_m,
+        }))),
   ]
   const known = runs.flatMap((r): (Piece & { bore_m: number | null })[] =>
     r.length_m === undefined || r.length_m === 0
@@ -134,8 +143,28 @@ function hoseWanted(plan: Plan): Wanted[] {
   })
 }
 
+/** The return pipe, in as few equal pieces as the stock allows; couplings join them. */
+function returnWanted(plan: Plan, kerf: Kerf | null, trim_m: number): Wanted[] {
+  const { length_m, bore_m } = plan.drain ?? {}
+  if (length_m === undefined || length_m === 0) return []
+  const { purchase, offcuts } = stockOf(plan, 'return')
+  const longest_m = Math.max(
+    0,
+    ...[...purchase, ...offcuts].map((l) => l.length_m - 2 * (trim_m + (kerf?.kerf_m ?? 0))),
+  )
+  const parts = longest_m > 0 ? Math.ceil(length_m / longest_m) : 1
+  const piece: Piece = {
+    id: 'return',
+    count: parts * pumpsOf(plan),
+    length_m: length_m / parts,
+    cut: { kind: 'square' },
+  }
+  return [{ of: 'return', label: null, bore_m: bore_m ?? null, pieces: [piece], needs: [] }]
+}
+
 /** Bore of the hose that reaches the column: the one that lengths of hose in stock are for. */
-const stockBore = (plan: Plan): number | null => plan.riser?.drops?.bore_m ?? plan.riser?.bore_m ?? null
+const stockBore = (plan: Plan): number | null =>
+  plan.riser?.branches?.at(-1)?.bore_m ?? plan.riser?.drops?.bore_m ?? plan.riser?.bore_m ?? null
 
 /** Lengths that the shop sells, and lengths that lie there: those with a count. */
 function stockOf(plan: Plan, of: MaterialKind): Pick<CutJob, 'purchase' | 'offcuts'> {
@@ -163,13 +192,14 @@ function aloneLength({ length_m, cut }: Piece, kerf_m: number): number {
 function materialCuts(plan: Plan, wanted: Wanted, kerf: Kerf | null, trim_m: number): MaterialCuts {
   const { pieces } = wanted
   const sawn = wanted.of !== 'hose'
+  const bought = wanted.of === 'column' || wanted.of === 'stub'
   const stock = !sawn && wanted.bore_m !== stockBore(plan) ? { purchase: [], offcuts: [] } : stockOf(plan, wanted.of)
   const stocked = stock.purchase.length + stock.offcuts.length > 0
   // Hose is cut with a knife, which takes nothing, and its ends are used as they come.
   const kerf_m = sawn ? (kerf?.kerf_m ?? null) : 0
   const needs = [
     ...wanted.needs,
-    ...(sawn && !stocked ? ['stock/lengths'] : []),
+    ...(bought && !stocked ? ['stock/lengths'] : []),
     ...(kerf_m === null ? ['stock/kerf'] : []),
   ]
   const whole = { ...stock, pieces, kerf_m: kerf_m ?? 0, trim_m: sawn ? trim_m : 0, share: sawn }
@@ -199,7 +229,12 @@ export function cutsFacts(plan: Plan, templates: Known<TemplatesFacts>, layout: 
   const kerf = kerfOf(plan)
   const stated = plan.stock?.trim_m
   const trim_m = stated ?? practiceLengths.rows['factory-end'].low_m
-  const wanted = [columnWanted(plan), ...stubWanted(plan, templates, layout), ...hoseWanted(plan)]
+  const wanted = [
+    columnWanted(plan),
+    ...stubWanted(plan, templates, layout),
+    ...hoseWanted(plan),
+    ...returnWanted(plan, kerf, trim_m),
+  ]
   return {
     kerf,
     trim_m,

@@ -68,7 +68,11 @@ function numbersOf(plan: Plan, layout: LayoutFacts): Numbers {
 
 /** The name by which steps speak of a part: fittings of all kinds as one, hoses of all bores as one. */
 export const stepPart = (id: string): string =>
-  id.startsWith('fitting-') ? 'fittings' : id.startsWith('hose-') ? 'hose' : id
+  id.startsWith('fitting-') || id === 'coupling' || id === 'return-pipe'
+    ? 'fittings'
+    : id.startsWith('hose-')
+      ? 'hose'
+      : id
 
 /** Everything to buy, make and have at hand; needs the layout, the rest as far as it is known. */
 export function partsFacts(plan: Plan, near: PartsNeighbours): Known<PartsFacts> {

@@ -56,6 +56,25 @@ export function pipeParts(plan: Plan, cuts: CutsFacts): Part[] {
   ]
 }
 
+/** The return pipe by whole lengths or by the metre, and the couplings that join its pieces. */
+function returnParts(plan: Plan, n: Numbers, m: MaterialCuts | undefined): Part[] {
+  if (m === undefined || m.pieces.length === 0) return []
+  const cut = m.plan !== null && m.plan.sticks.length > 0 ? m.plan : null
+  const couplings = (m.pieces[0]?.count ?? 0) - n.tanks
+  return [
+    part('return-pipe', 'pipe', {
+      sizes: { bore: size(m.bore_m), each: size(cut?.sticks[0]?.length_m) },
+      count: cut === null ? quantity(m.pieces_m, 'm') : pieces(cut.sticks.length),
+      unit_money: cut === null || cut.price_money === null ? null : cut.price_money / cut.sticks.length,
+      price_money: cut?.price_money ?? null,
+      priceAt: 'stock/lengths',
+    }),
+    ...(couplings > 0
+      ? [part('coupling', 'fitting', { count: pieces(couplings), sizes: { bore: size(m.bore_m) } })]
+      : []),
+  ]
+}
+
 /** Hose by whole coils where the plan states them and cuts from them, else by the metre. */
 function hosePart(plan: Plan, m: MaterialCuts, i: number): Part {
   const coils = m.plan !== null && m.plan.sticks.length > 0 ? m.plan : null
@@ -80,13 +99,23 @@ export function hoseParts(plan: Plan, n: Numbers, cuts: CutsFacts): Part[] {
   const { riser, prices } = plan
   if (riser === undefined) return []
   const perPump = Math.ceil(n.columns / n.tanks)
-  const ends = n.tanks * hoseEnds({ columns_count: perPump, header: riser.header !== undefined })
+  const { branches } = riser
+  const perTank =
+    branches === undefined
+      ? hoseEnds({ columns_count: perPump, header: riser.header !== undefined })
+      : 2 + 2 * branches.length
+  const ends = n.tanks * perTank
   const listed = (riser.fittings ?? []).filter(
     (f) => f.kind !== undefined && f.kind !== 'entrance' && f.kind !== 'exit',
   )
   const barbs = listed.reduce((sum, f) => sum + (f.kind === 'barb' ? (f.count ?? 1) : 0), 0) * n.tanks
   return [
     ...cuts.materials.filter((m) => m.of === 'hose').map((m, i) => hosePart(plan, m, i)),
+    ...returnParts(
+      plan,
+      n,
+      cuts.materials.find((m) => m.of === 'return'),
+    ),
     part('clamps', 'fixing', {
       count: pieces(Math.max(ends, barbs)),
       sizes: { bore: size(riser.drops?.bore_m ?? riser.bore_m) },

@@ -14,6 +14,23 @@ export interface FindingWords {
   readonly because: string
 }
 
+/** Names of parts and tools, their kinds, what their sizes are called, and remarks on some. */
+export interface PartWords {
+  readonly names: Readonly<Record<string, string>>
+  readonly remarks: Readonly<Record<string, string>>
+  readonly kinds: Readonly<Record<string, string>>
+  readonly sizes: Readonly<Record<string, string>>
+  readonly tools: Readonly<Record<string, string>>
+}
+
+/** Titles of steps, their acts one a line, and the tests that must hold before work goes on. */
+export interface StepWords {
+  readonly titles: Readonly<Record<string, string>>
+  readonly acts: Readonly<Record<string, string>>
+  readonly tests: Readonly<Record<string, string>>
+  readonly waits: Readonly<Record<string, string>>
+}
+
 /** Everything rootfall says, in one language. */
 export interface Words {
   readonly language: string
@@ -22,4 +39,8 @@ export interface Words {
   /** Names of places in the plan, by path; lists without their index. */
   readonly places: Readonly<Record<string, string>>
   readonly phrases: Readonly<Record<string, string>>
+  readonly parts: PartWords
+  readonly steps: StepWords
+  /** What to beware of at a step, by key. */
+  readonly cautions: Readonly<Record<string, string>>
 }

@@ -1,10 +1,16 @@
 import type { FindingWords, Words } from '../words.ts'
+import { cautions } from './cautions.ts'
+import { build } from './findings/build.ts'
+import { cuts } from './findings/cuts.ts'
 import { layout } from './findings/layout.ts'
+import { parts as partFindings } from './findings/parts.ts'
 import { templates } from './findings/templates.ts'
 import { issues } from './issues.ts'
+import { parts } from './parts.ts'
 import { phrases } from './phrases.ts'
 import { places } from './places.ts'
+import { steps } from './steps.ts'
 
-const findings: Readonly<Record<string, FindingWords>> = { ...layout, ...templates }
+const findings: Readonly<Record<string, FindingWords>> = { ...layout, ...templates, ...cuts, ...partFindings, ...build }
 
-export const english: Words = { language: 'en', findings, issues, places, phrases }
+export const english: Words = { language: 'en', findings, issues, places, phrases, parts, steps, cautions }

@@ -1,0 +1,33 @@
+import type { FindingWords } from '../../words.ts'
+
+export const cuts: Readonly<Record<string, FindingWords>> = {
+  'cuts/longest-piece': {
+    short: 'Longest piece fits the stock',
+    pass: 'The longest {what} piece takes {measured}; {must} can be cut from one length.',
+    watch: 'The longest {what} piece takes {measured}; {must} can be cut from one length.',
+    fail: 'A {what} piece takes {measured}, and no length in stock gives more than {must}: {over} short. Buy a longer one, couple two, or plan it shorter.',
+    because: 'A piece comes from one length, less its trimmed ends and what the saw takes.',
+  },
+  'cuts/short-stub': {
+    short: 'Stub long enough to mitre',
+    pass: 'The stub is {measured} long on its centre line; its mitre needs {must}.',
+    watch: 'The stub is {measured} long on its centre line; its mitre needs {must}.',
+    fail: 'The stub is only {measured} long on its centre line, and its mitre runs back {must}: the slanted cut would come out at the mouth. Make the stub longer.',
+    because: 'A slanted cut reaches half the pipe’s width, times the slope, to both sides of its middle.',
+  },
+  'cuts/proved': {
+    short: 'Cutting plan proved best',
+    pass: 'No plan for the {what} pieces takes less than this one ({sticks} lengths).',
+    watch:
+      'The plan for the {what} pieces takes {value}; {measured} less may be possible, which was neither found nor ruled out.',
+    fail: 'The plan for the {what} pieces takes {value}; {measured} less may be possible.',
+    because: 'A bound says below what no plan can go; where plan and bound meet, the search may stop.',
+  },
+  'cuts/stock-enough': {
+    short: 'Enough on hand',
+    pass: 'What the plan lists gives all {wanted} {what} pieces.',
+    watch: 'What the plan lists leaves {measured} of {wanted} {what} pieces uncut.',
+    fail: '{measured} of {wanted} {what} pieces find no length any more: the lengths on hand are used up. Add lengths, or a length that the shop sells.',
+    because: 'Every piece must come from a length that is there or can be bought.',
+  },
+}

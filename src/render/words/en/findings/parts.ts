@@ -1,0 +1,27 @@
+import type { FindingWords } from '../../words.ts'
+
+export const parts: Readonly<Record<string, FindingWords>> = {
+  'parts/cement': {
+    short: 'Cement holds these plastics',
+    pass: 'Column ({column}) and stub ({stub}) are joined by {cement} cement.',
+    watch: '{measured} joints are doubtful: column {column}, stub {stub}.',
+    fail: 'No cement holds a stub of {stub} in a column of {column}: {measured} joints would peel. Buy pipe of one plastic, or take another joint.',
+    because:
+      'Solvent cement melts two faces into one; it does that only with some plastics, and look-alikes are not among them.',
+  },
+  'parts/cement-gap': {
+    short: 'Gap that cement can close',
+    pass: 'A gap of {measured} is close enough for cement (at most {want}).',
+    watch:
+      'A gap of {measured} is wider than ordinary cement closes ({want}): take heavy-bodied cement, or plan a closer hole.',
+    fail: 'A gap of {measured} is wider than even heavy-bodied cement closes ({must}). Plan a closer hole, or take silicone.',
+    because: 'Cement shrinks as its solvent leaves, so a wide gap is bridged by a skin that weeps.',
+  },
+  'parts/prices': {
+    short: 'Prices known',
+    pass: '{parts} parts; those with a price add up to {sum}; {measured} have none.',
+    watch: '{parts} parts; those with a price add up to {sum}; {measured} have none.',
+    fail: '{parts} parts; those with a price add up to {sum}; {measured} have none.',
+    because: 'A sum that leaves parts out must say so.',
+  },
+}
