@@ -40,8 +40,6 @@ export interface DistributorFacts {
   readonly tiltShare: number
   /** Water that stands in one distributor while the pump runs. */
   readonly pool_m3: Range
-  /** Counts and drills that satisfy all at once, the one with most in hand first, one a drill. */
-  readonly choices: readonly DistributorChoice[]
 }
 
 const DISCHARGE = orificeDischarge.rows.drilledPlastic
@@ -78,39 +76,6 @@ export function plateDrills(plan: Plan): readonly { readonly label: string; read
       d.diameter_m >= distributorPractice.rows.smallestHole.value &&
       d.diameter_m <= largestDrill.value,
   )
-}
-
-function choicesOf(
-  plan: Plan,
-  d: {
-    flow_m3_s: number
-    most_m3_s: number
-    depth_m: number
-    circle_m: number
-    lean_rad: number
-    cloggedShare: number
-    water: SolutionWater
-  },
-) {
-  const { tiltShare, holeWeb, fewestHoles } = waterPathPractice.rows
-  const all = distributorChoices({
-    flow_m3_s: d.flow_m3_s,
-    water: d.water.cold,
-    discharge: DISCHARGE.dischargeLow,
-    depth_m: d.depth_m,
-    circle_m: d.circle_m,
-    lean_rad: d.lean_rad,
-    cloggedShare: d.cloggedShare,
-    tiltShare: tiltShare.value,
-    smallestHole_m: distributorPractice.rows.smallestHole.value,
-    leastCount: fewestHoles.value,
-    web_m: holeWeb.value,
-    drills_m: plateDrills(plan).map((x) => x.diameter_m),
-  })
-  // What the unthrottled pump gives must not flood it either.
-  const safe = all.filter((c) => c.head_m * (d.most_m3_s / d.flow_m3_s) ** 2 <= d.depth_m)
-  const seen = new Set<number>()
-  return safe.filter((c) => !seen.has(c.hole_m) && seen.add(c.hole_m))
 }
 
 /** What spreads the water; null for a single tee, which has no plate to stand on. */
@@ -178,15 +143,34 @@ export function distributorFacts(
       tiltHeight_m,
       tiltShare: tiltHead > 0 ? tiltFlowShare({ tiltHeight_m, head_m: tiltHead }) : Math.SQRT2,
       pool_m3: range(area_m2 * Math.min(head_m.low, depth_m), area_m2 * Math.min(head_m.high, depth_m)),
-      choices: choicesOf(plan, {
-        flow_m3_s: wanted ?? high,
-        most_m3_s: Math.max(high, wanted ?? 0),
-        depth_m,
-        circle_m,
-        lean_rad,
-        cloggedShare,
-        water: given.water,
-      }),
     },
   }
+}
+
+/** Counts and drills that satisfy all at once, the one with most in hand first, one a drill; sought when asked for. */
+export function distributorSuggestions(
+  plan: Plan,
+  given: { readonly facts: DistributorFacts; readonly most_m3_s: number; readonly water: SolutionWater },
+): readonly DistributorChoice[] {
+  const { depth_m, circle_m, lean_rad, cloggedShare } = given.facts
+  const flow_m3_s = plan.riser?.neededFlow_m3_s ?? given.most_m3_s
+  const { tiltShare, holeWeb, fewestHoles } = waterPathPractice.rows
+  const all = distributorChoices({
+    flow_m3_s,
+    water: given.water.cold,
+    discharge: DISCHARGE.dischargeLow,
+    depth_m,
+    circle_m,
+    lean_rad,
+    cloggedShare,
+    tiltShare: tiltShare.value,
+    smallestHole_m: distributorPractice.rows.smallestHole.value,
+    leastCount: fewestHoles.value,
+    web_m: holeWeb.value,
+    drills_m: plateDrills(plan).map((x) => x.diameter_m),
+  })
+  // What the unthrottled pump gives must not flood it either.
+  const safe = all.filter((c) => c.head_m * (given.most_m3_s / flow_m3_s) ** 2 <= depth_m)
+  const seen = new Set<number>()
+  return safe.filter((c) => !seen.has(c.hole_m) && seen.add(c.hole_m))
 }

@@ -89,10 +89,42 @@ export function holeFlows(given: {
   const level = (Q / (angles_rad.length * atOneMetre)) ** 2
   if (reach === 0) return { head_m: level, flows_m3_s: flows(level) }
   if (Q === 0) return { head_m: -reach, flows_m3_s: angles_rad.map(() => 0) }
-  const over = (h: number) => flows(h).reduce((total, q) => total + q, -Q)
-  const high = level * angles_rad.length ** 2 + reach
-  const head_m = root({ of: over, low: -reach, high, within: 1e-12 })
+  const over = (h: number) => {
+    let sum = -Q
+    for (const rise of rises) if (h + rise > 0) sum += atOneMetre * Math.sqrt(h + rise)
+    return sum
+  }
+  // At this head even the highest hole has the head of a level plate, so all together pass at least the flow.
+  const high = level + reach
+  const head_m =
+    wettedHead({ rises, atOneMetre, Q, start: level }) ?? root({ of: over, low: -reach, high, within: 1e-12 })
   return { head_m, flows_m3_s: flows(head_m) }
+}
+
+const NEWTON_STEPS = 8
+
+/** Head by Newton while every hole stays under water: the sum of roots is concave there. Null where one runs dry. */
+function wettedHead(given: {
+  readonly rises: readonly number[]
+  readonly atOneMetre: number
+  readonly Q: number
+  readonly start: number
+}): number | null {
+  const { rises, atOneMetre, Q } = given
+  let h = given.start
+  for (let step = 0; step < NEWTON_STEPS; step++) {
+    let [sum, slope] = [-Q, 0]
+    for (const rise of rises) {
+      if (!(h + rise > 0)) return null
+      const q = atOneMetre * Math.sqrt(h + rise)
+      sum += q
+      slope += q / (2 * (h + rise))
+    }
+    const change = sum / slope
+    h -= change
+    if (Math.abs(change) <= 1e-13) return rises.every((rise) => h + rise > 0) ? h : null
+  }
+  return null
 }
 
 /**

@@ -1,7 +1,7 @@
 import { isKnown, type Known, needed } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { pumpPractice } from '../../tables/hydraulic-pumps.ts'
-import { balance, flowSpread } from './balance.ts'
+import { type Balance, balance, flowSpread } from './balance.ts'
 import { gateValveClosed } from './equations-minor.ts'
 import { wornPump } from './equations-pump.ts'
 import { type NetworkState, solveNetwork } from './network.ts'
@@ -78,16 +78,7 @@ const solved = (g: Given, level_m: number, pump: PumpCurve, viscosity_m2_s: numb
 const perColumn = (g: Given, s: NetworkState): number[] =>
   g.tubes.ends.map((e) => s.byId.get(e.id)!.flow_m3_s / e.columns)
 
-function columnFlows(g: Given, low: NetworkState, high: NetworkState): readonly ColumnFlow[] {
-  const even =
-    g.tubes.ends.length < 2
-      ? null
-      : balance({
-          level_m: g.levels.low_m,
-          pump: g.pump.low,
-          viscosity_m2_s: g.water.cold.viscosity_m2_s,
-          riser: g.tubes.riser,
-        })
+function columnFlows(g: Given, low: NetworkState, high: NetworkState, even: Balance | null): readonly ColumnFlow[] {
   return g.tubes.ends.map((end) => {
     const [a, b] = [low.byId.get(end.id)!, high.byId.get(end.id)!]
     const valveLosses = even?.ends.find((e) => e.id === end.id)?.valveLoss ?? null
@@ -114,9 +105,8 @@ export function flowFacts(g: Given): FlowFacts {
   const fullHigh = fill_m === null ? null : solved(g, fill_m, pump.high, water.warm.viscosity_m2_s)
   const least = (s: NetworkState) => Math.min(...perColumn(g, s))
   const most = (s: NetworkState) => Math.max(...perColumn(g, s))
-  const columns = columnFlows(g, low, high)
   const even =
-    columns.length < 2
+    tubes.ends.length < 2
       ? null
       : balance({
           level_m: levels.low_m,
@@ -124,6 +114,7 @@ export function flowFacts(g: Given): FlowFacts {
           viscosity_m2_s: water.cold.viscosity_m2_s,
           riser: tubes.riser,
         })
+  const columns = columnFlows(g, low, high, even)
   return {
     least_m3_s: range(least(low), least(high)),
     most_m3_s: range(most(fullLow ?? low), most(fullHigh ?? high)),

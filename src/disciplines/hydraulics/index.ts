@@ -101,7 +101,7 @@ export function hydraulicsFacts(plan: Plan, given: Neighbours): HydraulicsFacts 
   }
 }
 
-export { type DistributorFacts, plateDrills } from './distributor-facts.ts'
+export { type DistributorFacts, distributorSuggestions, plateDrills } from './distributor-facts.ts'
 export type { DrainFacts } from './drain-facts.ts'
 export type { FilmFacts } from './film-facts.ts'
 export type { FlowFacts, LiftFacts } from './flow-facts.ts'

@@ -29,7 +29,7 @@ export interface WettingFacts {
 const wall = { hard_rad: wallWetting.rows.cleanPvc.contactAngle_rad, easy_rad: wallWetting.rows.runIn.contactAngle_rad }
 const NO_LEAN = 0
 /** Bearings to which an unknown lean is tried. */
-const LEANS = 6
+const LEANS = 4
 
 const dryRange = (sites: readonly SiteWater[]): Range => ({
   low: sites.filter((s) => s.water === 'dry').length,

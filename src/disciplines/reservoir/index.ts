@@ -26,8 +26,7 @@ export interface ReservoirFacts {
   /** Use of all plants of this tank in a day: crops of all ages, and all grown. */
   readonly use_m3_d: Known<{ readonly low: number; readonly high: number; readonly from: 'crops' | 'table' }>
   readonly days: Known<Quantity>
-  /** Marks of the dip stick, from its foot. */
-  readonly marks: readonly { readonly level_m: number; readonly volume_m3: number }[]
+  /** Volume from mark to mark of a dip stick. */
   readonly markStep_m3: number
 }
 
@@ -84,6 +83,10 @@ function daysOf(usable: Known<number>, use: ReservoirFacts['use_m3_d']): Known<Q
   return { known: daysBetweenTopUps({ usable_m3: Math.max(0, usable.known), plants: 1, perPlant }) }
 }
 
+/** Marks of the dip stick, from its foot: worked out when it is drawn. */
+export const stickMarks = ({ tank, markStep_m3 }: Pick<ReservoirFacts, 'tank' | 'markStep_m3'>) =>
+  tank.brim_m3 / markStep_m3 > 500 ? [] : dipStickMarks({ ...tank, step_m3: markStep_m3, upTo_m: tank.depth_m })
+
 export function reservoirFacts(
   plan: Plan,
   given: { readonly tank: Known<TankFacts>; readonly held: Known<HeldFacts>; readonly layout: Known<LayoutFacts> },
@@ -133,7 +136,6 @@ export function reservoirFacts(
       usable_m3: usable,
       use_m3_d: use,
       days: daysOf(usable, use),
-      marks: tank.brim_m3 / step_m3 > 500 ? [] : dipStickMarks({ ...tank, step_m3, upTo_m: tank.depth_m }),
       markStep_m3: step_m3,
     },
   }
