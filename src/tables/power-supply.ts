@@ -25,6 +25,18 @@ export const supplies = table({
   },
 })
 
+/** Voltage at which a pump runs, by what its label asks for. */
+export const supplyVoltages = table({
+  title: 'Voltage that a pump takes',
+  columns: { low_V: 'lowest', high_V: 'highest' },
+  source: 'common-practice',
+  rows: {
+    mains: { low_V: 100, high_V: 240 },
+    '12 V': { low_V: 11, high_V: 14.8, note: 'as a lead battery gives from empty to charging' },
+    '24 V': { low_V: 22, high_V: 29.6, note: 'as two such batteries in a row' },
+  },
+})
+
 /** Wire-to-water efficiency of small pumps. */
 export const smallPumps = table({
   title: 'Wire-to-water efficiency',

@@ -26,6 +26,14 @@ export const surfaces = table({
       source: 'common-practice',
       note: 'dust, algae and age on white paint or pipe',
     },
+    pale: {
+      absorptance: 0.5,
+      absorptanceLow: 0.4,
+      absorptanceHigh: 0.6,
+      emittance: 0.9,
+      source: 'from-memory',
+      note: 'cream, beige, pale grey, frosted plastic',
+    },
     grey: {
       absorptance: 0.7,
       absorptanceLow: 0.6,

@@ -36,6 +36,18 @@ export const sites = section('Where the plants sit on the column.', {
   datum: choice(['foot', 'top'], 'End of the pipe from which the running marks count.'),
   bearing: quantity('rad', { min: 0, max: 2 * Math.PI, example: '225 deg', about: 'Compass bearing of line 1.' }),
   canopy: quantity('m', { min: 0.02, max: 2, example: '200 mm', about: 'Width that a grown plant needs.' }),
+  across: quantity('m', {
+    min: 0.05,
+    max: 3,
+    example: '350 mm',
+    about: 'Width of the planted column as the wind sees it, leaf to leaf, once grown; reckoned where absent.',
+  }),
+  oldest: quantity('d', {
+    min: 0,
+    max: 200,
+    example: '5 weeks',
+    about: 'Time from planting in the column to harvest of the oldest plants.',
+  }),
   empty: list(count({ min: 1, max: 2000, about: 'Number of a site.' }), 2000, 'Sites left empty and capped.'),
 })
 
@@ -118,12 +130,23 @@ export const base = section('How the column stands.', {
   }),
   anchored: flag('Whether a strap ties the column to a wall or frame.'),
   strapHeight: quantity('m', { min: 0.1, max: 10, example: '1.4 m', about: 'Height of the strap above the floor.' }),
+  strapLoad: quantity('N', {
+    min: 1,
+    max: 20_000,
+    example: '300 N',
+    about: 'Force that the weaker of strap and anchor may carry.',
+  }),
+  feet: count({ min: 3, max: 12, about: 'Feet under the base; absent where it stands flat.' }),
   ballast: quantity('kg', { min: 0, max: 2000, example: '20 kg', about: 'Dead weight in the base.' }),
 })
 
 export const column = section('The upright pipe and its sites.', {
   pipe: pipeField,
   length: quantity('m', { min: 0.1, max: 12, example: '1.85 m', about: 'Length of the column as cut.' }),
+  colour: choice(
+    ['white', 'light', 'grey', 'terracotta', 'dark', 'black', 'foil'],
+    'Outside of the column as the sun sees it.',
+  ),
   topMargin: quantity('m', { min: 0, max: 2, example: '60 mm', about: 'Pipe kept whole above the highest hole.' }),
   cap: choice(['none', 'push-on cap', 'glued cap', 'test plug'], 'What closes the top.'),
   sites,

@@ -42,8 +42,18 @@ export const place = section('Where the tower stands.', {
     about: 'Spreading board under the tower, short side.',
   }),
   gust: quantity('m_s', { min: 0, max: 60, example: '20 m/s', about: 'Strongest gust to be withstood.' }),
+  gustOf: choice(
+    ['here', 'town', 'open land', 'shore'],
+    'What the gust stands for: measured where the tower stands, or of the weather service, brought down to a town, open land or a shore; here where absent.',
+  ),
   airLow: quantity('C', { min: -40, max: 45, example: '8 °C', about: 'Coldest air while plants stand.' }),
   airHigh: quantity('C', { min: -10, max: 60, example: '31 °C', about: 'Hottest air while plants stand.' }),
+  hotNight: quantity('C', {
+    min: -20,
+    max: 45,
+    example: '20 °C',
+    about: 'Air in the night of the hottest day; a usual swing below it where absent.',
+  }),
   humidity: quantity('1', {
     min: 0,
     max: 1,

@@ -65,6 +65,11 @@ export const prices = section('Prices in one currency; what is missing is left o
   salts: price('Salts for a season.'),
   lamp: price('One lamp.'),
   plug: price('A plug with seed.'),
+  foil: price('Bright foil round the tank.'),
+  shade: price('A board or skirt that shades the tank.'),
+  paint: price('White paint for the tank.'),
+  insulation: price('Foam round the tank.'),
+  ice: price('Frozen bottles for a season.'),
   energyPerKWh: price('A kilowatt-hour.'),
 })
 

@@ -218,6 +218,13 @@ export const physicsSources = sourcesOf({
     where: 'exact solution of dC/dt = KLa (C* - C) - r',
     read: null,
   },
+  'derived.round-wall': {
+    kind: 'derived',
+    cite: 'Sun on an upright round or straight wall, mean of its outside',
+    where:
+      'a convex outline throws a shadow of its girth over π on the mean of all directions; sky and ground each fill half of what a wall sees',
+    read: null,
+  },
   'derived.energy': {
     kind: 'derived',
     cite: 'Energy, charge and cost from power and time',
