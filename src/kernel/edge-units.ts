@@ -120,13 +120,24 @@ export const edgeUnits: Readonly<Partial<Record<Unit, readonly EdgeUnit[]>>> = {
   umol_J: [{ spell: ['umol/J', 'µmol/J', 'μmol/J'] }],
   mol_m2_d: [{ spell: ['mol/m2/d', 'mol/m²/d', 'mol/(m2 d)'] }],
   W: [{ spell: ['W', 'watt', 'watts'] }, { spell: ['kW'], times: 1000 }],
-  J: [{ spell: ['kWh'], times: 3.6e6 }, { spell: ['Wh'], times: 3600 }, { spell: ['J'] }, { spell: ['kJ'], times: 1000 }],
+  J: [
+    { spell: ['kWh'], times: 3.6e6 },
+    { spell: ['Wh'], times: 3600 },
+    { spell: ['J'] },
+    { spell: ['kJ'], times: 1000 },
+  ],
   V: [{ spell: ['V', 'volt', 'volts'] }],
   A: [{ spell: ['A', 'amp', 'amps'] }, { spell: ['mA'], over: 1000 }],
-  As: [{ spell: ['Ah'], times: HOUR }, { spell: ['mAh'], times: HOUR / 1000 }],
+  As: [
+    { spell: ['Ah'], times: HOUR },
+    { spell: ['mAh'], times: HOUR / 1000 },
+  ],
   rad: [{ spell: ['deg', '°', 'degree', 'degrees'], times: DEGREE }, { spell: ['rad'] }],
   '1': [{ spell: ['%', 'percent', 'per cent'], over: 100 }],
-  m3_d: [{ spell: ['L/day', 'L/d'], over: 1000 }, { spell: ['mL/day', 'mL/d'], over: 1e6 }],
+  m3_d: [
+    { spell: ['L/day', 'L/d'], over: 1000 },
+    { spell: ['mL/day', 'mL/d'], over: 1e6 },
+  ],
 }
 
 /** Spellings that name more than one thing; each asks which. */

@@ -73,7 +73,9 @@ describe('quantities as people type them', () => {
   })
 
   it('gives back the number that was written, in every unit', () => {
-    const cases = Object.entries(edgeUnits).flatMap(([unit, list]) => list!.map((u) => [unit as Unit, u.spell[0]!] as const))
+    const cases = Object.entries(edgeUnits).flatMap(([unit, list]) =>
+      list!.map((u) => [unit as Unit, u.spell[0]!] as const),
+    )
     fc.assert(
       fc.property(fc.constantFrom(...cases), fc.integer({ min: 1, max: 9_999_999 }), ([unit, spelled], n) => {
         const text = `${n / 1000} ${spelled}`
@@ -85,10 +87,14 @@ describe('quantities as people type them', () => {
 
   it('never throws and never hangs on any text', () => {
     fc.assert(
-      fc.property(fc.string({ unit: 'grapheme', maxLength: 200 }), fc.constantFrom(...(Object.keys(edgeUnits) as Unit[])), (text, unit) => {
-        const read = readQuantity(text, unit)
-        return !read.ok || Number.isFinite(read.value)
-      }),
+      fc.property(
+        fc.string({ unit: 'grapheme', maxLength: 200 }),
+        fc.constantFrom(...(Object.keys(edgeUnits) as Unit[])),
+        (text, unit) => {
+          const read = readQuantity(text, unit)
+          return !read.ok || Number.isFinite(read.value)
+        },
+      ),
       { seed: 11, numRuns: 20_000 },
     )
   })

@@ -5,9 +5,24 @@ import type { Unit } from './units.ts'
 export type ReadQuantity =
   | { readonly ok: true; readonly value: number; readonly spelled: string }
   | { readonly ok: false; readonly problem: 'empty' | 'not-a-number' | 'too-long' }
-  | { readonly ok: false; readonly problem: 'no-unit' | 'unknown-unit'; readonly accepted: readonly string[]; readonly found: string }
-  | { readonly ok: false; readonly problem: 'ambiguous-unit'; readonly choices: readonly string[]; readonly found: string }
-  | { readonly ok: false; readonly problem: 'ambiguous-number'; readonly choices: readonly string[]; readonly found: string }
+  | {
+      readonly ok: false
+      readonly problem: 'no-unit' | 'unknown-unit'
+      readonly accepted: readonly string[]
+      readonly found: string
+    }
+  | {
+      readonly ok: false
+      readonly problem: 'ambiguous-unit'
+      readonly choices: readonly string[]
+      readonly found: string
+    }
+  | {
+      readonly ok: false
+      readonly problem: 'ambiguous-number'
+      readonly choices: readonly string[]
+      readonly found: string
+    }
 
 const LONGEST = 64
 
@@ -75,7 +90,11 @@ function feetAndInches(text: string): number | null {
 }
 
 function tidy(text: string): string {
-  let out = text.normalize('NFC').replace(/[\u00a0\u2009\u202f]/g, ' ').trim().replace(/\s+/g, ' ')
+  let out = text
+    .normalize('NFC')
+    .replace(/[\u00a0\u2009\u202f]/g, ' ')
+    .trim()
+    .replace(/\s+/g, ' ')
   for (const [glyph, plain] of Object.entries(vulgar)) out = out.replaceAll(glyph, ` ${plain}`)
   return out.replace(/⁄/g, '/').trim()
 }

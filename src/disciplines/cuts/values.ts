@@ -35,7 +35,7 @@ const rolls = (
     [2150, 18],
     [2200, 20],
   ] as const
-).flatMap(([width_mm, count]) => Array.from({ length: count }, () => width_mm / 1000))
+).flatMap(([width, count]) => Array.from({ length: count }, () => width / 1000))
 
 export default [
   value(pairLength, { ...at45, first_m: 0.15, second_m: 0.15 }, 0.306036, {
