@@ -1,0 +1,22 @@
+/** Computed numbers of the page that are no finding: their name, and what they are. */
+export const page = {
+  findings: [
+    'How many findings',
+    'Each finding is a number of your plan held against a limit; they are counted by what came of it.',
+  ],
+  saved: [
+    'The plan’s file',
+    'Time of the last change, and how many changes this page remembers; all can be taken back.',
+  ],
+  scale: ['Scale', 'So many millimetres of the tower stand for one on the drawing.'],
+  'layout/circumference': ['Round the pipe', 'Outside diameter times π, or what the tape said.'],
+  'layout/marks': [
+    'Running mark',
+    'Height of the ring’s mark from one end of the pipe, on the nearest mark of the tape; all count from the same end, so that errors do not add up.',
+  ],
+  'layout/lines': ['Line along the pipe', 'Where a line runs, measured round the outside from line 1.'],
+  'templates/joint': ['Size at the joint', 'Follows from the two pipes, the angle and the length of the stub.'],
+  drawing: ['Size on the drawing', 'Computed from the plan; choose a field of this part to change it.'],
+  changes: ['Changes', 'Every change of the plan in order; going back is a change that can be taken back.'],
+  cuts: ['Cutting plan', 'The fewest lengths, with the kerf and the trim, proved against a lower bound.'],
+} as const satisfies Readonly<Record<string, readonly [name: string, about: string]>>

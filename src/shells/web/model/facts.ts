@@ -1,0 +1,25 @@
+import { page } from '../../../render/words/en/page-facts.ts'
+
+/** A computed number that is no finding: what it is, and the fields from which it follows. */
+export interface FactWhy {
+  readonly name: string
+  readonly about: string
+  readonly inputs: readonly string[]
+}
+
+const inputs: Readonly<Record<keyof typeof page, readonly string[]>> = {
+  findings: [],
+  saved: [],
+  scale: [],
+  'layout/circumference': ['column/pipe', 'measured/columnCircumference'],
+  'layout/marks': ['column/sites/first', 'column/sites/pitch', 'column/sites/rings', 'column/sites/datum'],
+  'layout/lines': ['column/pipe', 'column/sites/perRing', 'column/sites/turn'],
+  'templates/joint': ['column/pipe', 'column/stub/pipe', 'column/stub/angle', 'column/stub/lowerSide'],
+  drawing: [],
+  changes: [],
+  cuts: ['stock/lengths', 'stock/kerf', 'stock/trim'],
+}
+
+export const facts: Readonly<Record<string, FactWhy>> = Object.fromEntries(
+  Object.entries(page).map(([id, [name, about]]) => [id, { name, about, inputs: inputs[id as keyof typeof page] }]),
+)

@@ -1,0 +1,61 @@
+import type { Quantity } from '../../../kernel/units.ts'
+import { quantity } from '../../../kernel/units.ts'
+import { type Display, shownText } from '../../../render/display.ts'
+import { say } from '../words.ts'
+import type { Evaluated } from '../workers/protocol.ts'
+import type { PartId } from './parts.ts'
+import { ofField, type Reason } from './reasons.ts'
+
+/** The one figure under a stop of the loop, with its why; null where the plan tells nothing of it. */
+export interface StopFigure {
+  readonly text: string
+  readonly why: Reason
+}
+
+type FigureOf = (e: Evaluated, t: (q: Quantity) => string) => StopFigure | null
+
+const text = (parts: readonly (string | null | undefined)[], path: string): StopFigure | null => {
+  const told = parts.filter((p): p is string => typeof p === 'string' && p !== '')
+  return told.length === 0 ? null : { text: told.join(', '), why: ofField(path) }
+}
+
+const length = (m: number | undefined, t: (q: Quantity) => string): string | null =>
+  m === undefined ? null : t(quantity(m, 'm'))
+
+const figures: Readonly<Partial<Record<PartId, FigureOf>>> = {
+  distributor: ({ plan: { distributor: d } }, t) =>
+    d?.holes === undefined || d.hole_m === undefined
+      ? text([d?.kind], 'distributor/kind')
+      : text([say('holes-of', { count: d.holes, size: t(quantity(d.hole_m, 'm')) })], 'distributor/hole'),
+  column: ({ plan: { column: c } }, t) => text([c?.pipe?.label, length(c?.length_m, t)], 'column/length'),
+  stubs: ({ plan: { column: c }, facts }, _t) => {
+    const sites = 'known' in facts.layout ? facts.layout.known.sites.length : null
+    if (sites === null) return text([c?.stub?.pipe?.label], 'column/stub/pipe')
+    const of = c?.stub?.pipe?.label
+    return text([of ? say('sites-of', { count: sites, size: of }) : say('sites', { count: sites })], 'column/stub/pipe')
+  },
+  cups: ({ plan: { column: c } }, t) =>
+    text(
+      [length(c?.cup?.rim_m ?? c?.cup?.body_m, t)],
+      c?.cup?.rim_m === undefined ? 'column/cup/body' : 'column/cup/rim',
+    ),
+  roots: ({ plan: { crops } }) =>
+    text(
+      (crops ?? []).map((c) => c.crop),
+      'crops/0/crop',
+    ),
+  drain: ({ plan }) => text([plan.column?.base?.kind], 'column/base/kind'),
+  reservoir: ({ plan: { reservoir: r } }, t) =>
+    r?.fillVolume_m3 !== undefined && r.lowVolume_m3 !== undefined
+      ? text(
+          [say('full-low', { full: t(quantity(r.fillVolume_m3, 'm3')), low: t(quantity(r.lowVolume_m3, 'm3')) })],
+          'reservoir/fillVolume',
+        )
+      : text([r?.container?.label], 'reservoir/container'),
+  pump: ({ plan: { pump: p } }, t) =>
+    text([p?.power_W === undefined ? null : t(quantity(p.power_W, 'W')), length(p?.maxHead_m, t)], 'pump/maxHead'),
+  riser: ({ plan: { riser: r } }, t) => text([length(r?.bore_m, t), length(r?.length_m, t)], 'riser/bore'),
+}
+
+export const stopFigure = (part: PartId, e: Evaluated, display: Display): StopFigure | null =>
+  figures[part]?.(e, (q) => shownText(q, display)) ?? null

@@ -1,0 +1,2 @@
+/** The equations behind a finding or a fact, by their names; the comment over each is shown with the why. */
+export const relations: Readonly<Record<string, readonly string[]>> = {}

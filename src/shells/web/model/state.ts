@@ -1,0 +1,69 @@
+import { createMemo, createSignal } from 'solid-js'
+import type { Remedy } from '../../../findings/finding.ts'
+import type { PlanDocument } from '../../../plan/plan.ts'
+import { type Display, metric } from '../../../render/display.ts'
+import { type Evaluated, findingKey } from '../workers/protocol.ts'
+import { begun, type History } from './history.ts'
+import type { PartId } from './parts.ts'
+import type { Kept } from './plans.ts'
+import type { Reason } from './reasons.ts'
+import { kept } from './settings.ts'
+
+/** What the foot says of the plan's file. */
+export type SavedState =
+  | { readonly kind: 'example' | 'saving' | 'saved' }
+  | { readonly kind: 'failed'; readonly problem: string }
+  | { readonly kind: 'conflict'; readonly theirs: Kept | null }
+
+export type Act = 'draw' | 'make' | 'tend'
+export type Panel = 'plans' | 'changes' | 'compare' | 'new' | 'conflict'
+
+/** A remedy held over the drawing: the change, and the plan as it would be. */
+export interface Ghost {
+  readonly key: string
+  readonly remedy: Remedy
+  readonly evaluated: Evaluated
+}
+
+/** A slip with a why, and the place of the number that it explains. */
+export interface Slip {
+  readonly reason: Reason
+  readonly beside: DOMRect
+  readonly back: HTMLElement | SVGElement
+}
+
+/** Everything that the page shows follows from these. */
+export function createState(example: PlanDocument) {
+  const [history, setHistory] = createSignal<History>(begun(example))
+  const [id, setId] = createSignal<string | null>(null)
+  const [revision, setRevision] = createSignal<string | null>(null)
+  const [saved, setSaved] = createSignal<SavedState>({ kind: 'example' })
+  const [evaluated, setEvaluated] = createSignal<Evaluated | null>(null)
+  const [remedies, setRemedies] = createSignal<Readonly<Record<string, readonly Remedy[]>>>({})
+  const [searching, setSearching] = createSignal<{ readonly done: number; readonly of: number } | null>(null)
+  const [order, setOrder] = createSignal<readonly string[]>([])
+  const [part, setPart] = createSignal<PartId>('distributor')
+  const [open, setOpen] = createSignal<string | null>(null)
+  const [ghost, setGhost] = createSignal<Ghost | null>(null)
+  const [slip, setSlip] = createSignal<Slip | null>(null)
+  const [wanted, setWanted] = createSignal<string | null>(null)
+  const [act, setAct] = createSignal<Act>('draw')
+  const [panel, setPanel] = createSignal<Panel | null>(null)
+  const [settings, setSettings] = kept()
+  const findings = createMemo(() => new Map((evaluated()?.findings ?? []).map((f) => [findingKey(f), f])))
+  const display = createMemo<Display>(() => ({
+    ...metric,
+    lengths: settings().lengths,
+    inchParts: evaluated()?.plan.tools?.tape === '1/32 in' ? 32 : 16,
+    currency: evaluated()?.plan.prices?.currency ?? '',
+  }))
+  const document = createMemo(() => history().document)
+  return {
+    ...{ history, setHistory, document, id, setId, revision, setRevision, saved, setSaved, evaluated, setEvaluated },
+    ...{ remedies, setRemedies, searching, setSearching, order, setOrder, part, setPart, open, setOpen },
+    ...{ ghost, setGhost, slip, setSlip, wanted, setWanted, act, setAct, panel, setPanel, settings, findings, display },
+    setSettings: (change: Partial<ReturnType<typeof settings>>) => setSettings({ ...settings(), ...change }),
+  }
+}
+
+export type State = ReturnType<typeof createState>

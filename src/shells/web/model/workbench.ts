@@ -1,0 +1,75 @@
+import { batch } from 'solid-js'
+import type { Remedy } from '../../../findings/finding.ts'
+import { valueAt } from '../../../plan/patch.ts'
+import type { PlanDocument } from '../../../plan/plan.ts'
+import { createOpening, createSaving, resolveConflict } from './filing.ts'
+import { type Deed, type History, redo, undo, withChange, withDocument } from './history.ts'
+import { createJudging } from './judging.ts'
+import { worstFirst } from './order.ts'
+import { type PartId, partOf } from './parts.ts'
+import type { Reason } from './reasons.ts'
+import { createState } from './state.ts'
+
+/** Everything the page knows and does; views read its signals and call its verbs. */
+export function createWorkbench(example: PlanDocument) {
+  const s = createState(example)
+  const judging = createJudging(s)
+  const saving = createSaving(s)
+  const opening = createOpening(s, saving)
+
+  const move = (next: History): void => {
+    if (next === s.history()) return
+    batch(() => {
+      s.setHistory(next)
+      s.setGhost(null)
+    })
+    saving.soon()
+  }
+
+  const choose = (part: PartId): void =>
+    batch(() => {
+      s.setPart(part)
+      s.setOpen(s.order().find((key) => partOf(s.findings().get(key)?.at ?? '') === part) ?? null)
+      s.setGhost(null)
+    })
+
+  const openFinding = (key: string | null): void =>
+    batch(() => {
+      const finding = key === null ? undefined : s.findings().get(key)
+      s.setOpen(key)
+      s.setGhost(null)
+      if (finding) s.setPart(partOf(finding.at))
+      if (key === null) s.setOrder(worstFirst(s.evaluated()?.findings ?? []))
+    })
+
+  const hold = async (key: string, remedy: Remedy | null): Promise<void> => {
+    if (remedy === null) {
+      s.setGhost(null)
+      return
+    }
+    const change = { path: remedy.set, value: remedy.to, from: remedy.from, at_ms: 0 }
+    const evaluated = await judging.tryOut(withChange(s.history(), change).document)
+    if (evaluated !== null) s.setGhost({ key, remedy, evaluated })
+  }
+
+  return {
+    ...s,
+    ...opening,
+    choose,
+    openFinding,
+    hold,
+    tryOut: judging.tryOut,
+    stopSearch: judging.stop,
+    retry: saving.soon,
+    set: (path: string, value: unknown, kind: 'set' | 'remedy' = 'set') =>
+      move(withChange(s.history(), { path, value, from: valueAt(s.document(), path), at_ms: Date.now() }, kind)),
+    exchange: (document: PlanDocument, deed: Deed) => move(withDocument(s.history(), document, deed, Date.now())),
+    explain: (reason: Reason, back: HTMLElement | SVGElement) =>
+      s.setSlip({ reason, beside: back.getBoundingClientRect(), back }),
+    resolveConflict: (choice: 'mine' | 'theirs' | 'both') => resolveConflict(s, saving, choice),
+    undo: () => move(undo(s.history())),
+    redo: () => move(redo(s.history())),
+  }
+}
+
+export type Workbench = ReturnType<typeof createWorkbench>

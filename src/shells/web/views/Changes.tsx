@@ -1,0 +1,56 @@
+import { For, Show } from 'solid-js'
+import { placeName } from '../../../render/words/sentences.ts'
+import { fieldAt } from '../model/fields.ts'
+import type { Deed, Step } from '../model/history.ts'
+import { label, say, words } from '../words.ts'
+import { useBench } from './bench.tsx'
+import { PanelFrame } from './Panels.tsx'
+
+const placed = (path: string): string => {
+  const name = placeName(path, words)
+  return name === path ? label(path, fieldAt(path)) : name
+}
+
+/** A change in words. */
+export function deedText(deed: Deed): string {
+  switch (deed.kind) {
+    case 'set':
+      if (deed.to === '') return say('deed-removed', { place: placed(deed.path), from: deed.from })
+      if (deed.from === '') return say('deed-set-new', { place: placed(deed.path), to: deed.to })
+      return say('deed-set', { place: placed(deed.path), from: deed.from, to: deed.to })
+    case 'remedy':
+      return say('deed-remedy', { place: placed(deed.path), from: deed.from || say('nothing'), to: deed.to })
+    default:
+      return say(`deed-${deed.kind}`, { name: deed.name })
+  }
+}
+
+/** Everything that was done, newest first; any state can be gone back to, and forward again. */
+export function Changes() {
+  const bench = useBench()
+  const back = (steps: number): void => {
+    for (let i = 0; i < steps; i++) bench.undo()
+  }
+  const done = (): readonly Step[] => bench.history().done.toReversed()
+  return (
+    <PanelFrame title={say('change-log')}>
+      <Show when={done().length > 0} fallback={<p class="src">{say('no-changes')}</p>}>
+        <ol class="log" data-why="fact:changes">
+          <For each={done()}>
+            {(step, i) => (
+              <li>
+                <span class="no">{step.number}</span>
+                <span>{deedText(step.deed)}</span>
+                <Show when={i() > 0}>
+                  <button type="button" class="link" onClick={() => back(i())}>
+                    {say('go-back-here')}
+                  </button>
+                </Show>
+              </li>
+            )}
+          </For>
+        </ol>
+      </Show>
+    </PanelFrame>
+  )
+}

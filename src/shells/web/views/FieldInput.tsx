@@ -1,0 +1,133 @@
+import { createEffect, createSignal, createUniqueId, For, on, Show } from 'solid-js'
+import type { Issue } from '../../../plan/issue.ts'
+import { valueAt } from '../../../plan/patch.ts'
+import { issueText } from '../../../render/words/sentences.ts'
+import { entryOf, stepped } from '../model/entry.ts'
+import { fieldAt } from '../model/fields.ts'
+import { label, say, words } from '../words.ts'
+import { useBench } from './bench.tsx'
+import { fieldId } from './focus.ts'
+import { suggestions } from './suggestions.ts'
+
+/** A field as typed: no box, a rule below while it is in hand, doubled where it cannot be read, with the reason. */
+export function FieldInput(props: { readonly path: string; readonly narrow?: boolean }) {
+  const field = () => fieldAt(props.path)
+  const kind = () => field()?.kind
+  return (
+    <Show when={kind() === 'choice' || kind() === 'flag'} fallback={<TextInput {...props} />}>
+      <ChoiceInput path={props.path} />
+    </Show>
+  )
+}
+
+const shown = (value: unknown): string =>
+  value === undefined || value === null ? '' : typeof value === 'object' ? '' : String(value)
+
+function TextInput(props: { readonly path: string; readonly narrow?: boolean }) {
+  const bench = useBench()
+  const issueId = createUniqueId()
+  const value = () => valueAt(bench.document(), props.path)
+  const [typed, setTyped] = createSignal(shown(value()))
+  const [issues, setIssues] = createSignal<readonly Issue[]>([])
+  createEffect(on(value, (v) => setTyped(shown(v))))
+  const field = () => fieldAt(props.path)!
+  const kept = () => (bench.evaluated()?.issues ?? []).filter((i) => i.at === props.path)
+  const wrong = () => (issues().length > 0 ? issues() : kept())
+  const commit = (): void => {
+    if (typed() === shown(value())) {
+      setIssues([])
+      return
+    }
+    const entry = entryOf(field(), props.path, typed(), value())
+    setIssues(entry.issues)
+    if (entry.issues.length === 0) bench.set(props.path, entry.value)
+  }
+  const onKeyDown = (e: KeyboardEvent): void => {
+    if (e.key === 'Enter') commit()
+    if (e.key === 'Escape') {
+      setTyped(shown(value()))
+      setIssues([])
+    }
+    if (e.key !== 'ArrowUp' && e.key !== 'ArrowDown') return
+    const next = stepped(field(), value(), e.key === 'ArrowUp' ? 1 : -1, e.shiftKey)
+    if (next === null) return
+    e.preventDefault()
+    bench.set(props.path, next)
+  }
+  const list = () => suggestions(field())
+  return (
+    <span
+      class="entry"
+      classList={{
+        wrong: wrong().length > 0,
+        blank: typed() === '',
+        long: field().kind === 'text' || field().kind === 'named',
+      }}
+    >
+      <input
+        id={props.narrow ? undefined : fieldId(props.path)}
+        type="text"
+        autocomplete="off"
+        spellcheck={false}
+        value={typed()}
+        placeholder={typeof value() === 'object' ? say('by-measure') : undefined}
+        list={list() ? `list-${fieldId(props.path)}` : undefined}
+        aria-label={label(props.path, field())}
+        aria-invalid={wrong().length > 0}
+        aria-describedby={wrong().length > 0 ? issueId : undefined}
+        onInput={(e) => setTyped(e.currentTarget.value)}
+        onChange={commit}
+        onKeyDown={onKeyDown}
+      />
+      <Show when={list()}>
+        {(all) => (
+          <datalist id={`list-${fieldId(props.path)}`}>
+            <For each={all()}>{(text) => <option value={text} />}</For>
+          </datalist>
+        )}
+      </Show>
+      <Show when={wrong().length > 0}>
+        <span class="issue" id={issueId} role="alert">
+          {wrong()
+            .map((i) => issueText(i, words))
+            .join(' ')}
+        </span>
+      </Show>
+    </span>
+  )
+}
+
+function ChoiceInput(props: { readonly path: string }) {
+  const bench = useBench()
+  const field = () => fieldAt(props.path)!
+  const value = () => valueAt(bench.document(), props.path)
+  const options = (): readonly (readonly [string, string])[] => {
+    const f = field()
+    if (f.kind === 'choice') return f.of.map((c) => [c, c])
+    return [
+      ['true', say('yes')],
+      ['false', say('no')],
+    ]
+  }
+  const change = (text: string): void => bench.set(props.path, entryOf(field(), props.path, text, value()).value)
+  return (
+    <span class="entry choice" classList={{ blank: value() === undefined }}>
+      <select
+        id={fieldId(props.path)}
+        aria-label={label(props.path, field())}
+        onChange={(e) => change(e.currentTarget.value)}
+      >
+        <option value="" selected={value() === undefined}>
+          {value() === undefined ? '' : say('not-told')}
+        </option>
+        <For each={options()}>
+          {([text, name]) => (
+            <option value={text} selected={String(value()) === text}>
+              {name}
+            </option>
+          )}
+        </For>
+      </select>
+    </span>
+  )
+}

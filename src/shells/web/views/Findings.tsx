@@ -1,0 +1,143 @@
+import { createMemo, For, Show } from 'solid-js'
+import type { Finding, Verdict } from '../../../findings/finding.ts'
+import { show } from '../../../render/display.ts'
+import { limitOf } from '../model/limits.ts'
+import { ofField, ofFinding } from '../model/reasons.ts'
+import { say, words } from '../words.ts'
+import { Balloon } from './Balloon.tsx'
+import { useBench } from './bench.tsx'
+import { FieldInput } from './FieldInput.tsx'
+import { Why } from './Why.tsx'
+
+/** How many of each verdict, in one line. */
+function Sum() {
+  const bench = useBench()
+  const count = (verdict: Verdict): number =>
+    (bench.evaluated()?.findings ?? []).filter((f) => f.verdict === verdict).length
+  const open = () => (['fail', 'watch', 'unknown'] as const).filter((v) => count(v) > 0)
+  return (
+    <p class="sum" data-why="fact:findings" aria-live="polite">
+      <Show when={open().length > 0} fallback={bench.evaluated() ? say('sum-none') : say('computing')}>
+        <For each={open()}>
+          {(v, i) => (
+            <>
+              {i() > 0 ? ', ' : ''}
+              <b>{count(v)}</b> {say(`sum-${v}`)}
+            </>
+          )}
+        </For>
+      </Show>
+    </p>
+  )
+}
+
+/** One line of the list; opened, its why stands below it. */
+function Row(props: { readonly finding: Finding; readonly name: string; readonly number: number }) {
+  const bench = useBench()
+  const open = () => bench.open() === props.name
+  const limit = createMemo(() => limitOf(props.finding))
+  const measured = () => (props.finding.measured ? show(props.finding.measured, bench.display()) : null)
+  return (
+    <li class="f" classList={{ open: open() }} id={`finding-${props.number}`}>
+      <div class="row">
+        <button
+          type="button"
+          class="head"
+          aria-expanded={open()}
+          onClick={() => bench.openFinding(open() ? null : props.name)}
+        >
+          <Balloon number={props.number} verdict={props.finding.verdict} on={open()} finding={props.name} />
+          <span class="t">
+            {words.findings[props.finding.id]?.short ?? props.finding.id}
+            <span class="sr">
+              , {say(props.finding.verdict === 'unknown' ? 'unknownVerdict' : props.finding.verdict)}
+            </span>
+          </span>
+          <Show when={measured()}>
+            {(m) => (
+              <span class="v" data-why={ofFinding(props.name)}>
+                {m().figure}
+              </span>
+            )}
+          </Show>
+          <Show when={measured()}>
+            <span class="n" data-why={ofFinding(props.name)}>
+              <Show when={limit()} fallback={measured()?.unit}>
+                {(l) => {
+                  const shown = () => show(l().at, bench.display())
+                  return `${say(l().word)} ${shown().figure}${shown().unit === '°' ? '°' : ` ${shown().unit}`}`
+                }}
+              </Show>
+            </span>
+          </Show>
+        </button>
+        <Show when={props.finding.verdict === 'unknown' && props.finding.needs[0]}>
+          {(need) => (
+            <span class="fill" data-why={ofField(need())}>
+              <FieldInput path={need()} narrow={true} />
+            </span>
+          )}
+        </Show>
+      </div>
+      <Show when={open()}>
+        <Why finding={props.finding} />
+      </Show>
+    </li>
+  )
+}
+
+/** Findings that do not hold, worst first; what holds is a count until asked for. */
+export function Findings() {
+  const bench = useBench()
+  const holding = () => (bench.evaluated()?.findings ?? []).filter((f) => f.verdict === 'pass')
+  const shown = () => bench.order().filter((key) => bench.findings().has(key))
+  const numbered = (key: string): number => shown().indexOf(key) + 1
+  return (
+    <section class="findings" aria-label={say('findings')}>
+      <Sum />
+      <ol class="fs">
+        <For each={shown()}>
+          {(key) => (
+            <Show when={bench.findings().get(key)}>
+              {(finding) => <Row finding={finding()} name={key} number={numbered(key)} />}
+            </Show>
+          )}
+        </For>
+      </ol>
+      <Show when={holding().length > 0}>
+        <details class="holds">
+          <summary>
+            <svg viewBox="0 0 14 12" aria-hidden="true">
+              <path d="M1 6l4 5L13 1" />
+            </svg>
+            <span data-why="fact:findings">
+              {holding().length} {say(holding().length === 1 ? 'one-holds' : 'others-hold')}
+            </span>
+          </summary>
+          <ul>
+            <For each={holding()}>{(finding) => <Holding finding={finding} />}</For>
+          </ul>
+        </details>
+      </Show>
+    </section>
+  )
+}
+
+function Holding(props: { readonly finding: Finding }) {
+  const bench = useBench()
+  const key = () => `${props.finding.id} ${props.finding.at}`
+  return (
+    <li data-why={ofFinding(key())}>
+      <button type="button" class="link" onClick={(e) => bench.explain(ofFinding(key()), e.currentTarget)}>
+        {words.findings[props.finding.id]?.short ?? props.finding.id}
+      </button>
+      <Show when={props.finding.measured}>
+        {(m) => (
+          <span>
+            {show(m(), bench.display()).figure} {show(m(), bench.display()).unit}
+          </span>
+        )}
+      </Show>
+    </li>
+  )
+}

@@ -1,0 +1,91 @@
+import { createEffect, Match, onCleanup, onMount, Show, Switch } from 'solid-js'
+import { planFrom } from '../model/files.ts'
+import type { Workbench } from '../model/workbench.ts'
+import { say } from '../words.ts'
+import { BenchContext } from './bench.tsx'
+import { Drawings } from './Drawings.tsx'
+import { Fields } from './Fields.tsx'
+import { Findings } from './Findings.tsx'
+import { Foot } from './Foot.tsx'
+import { Head } from './Head.tsx'
+import { Loop } from './Loop.tsx'
+import { Make, Tend } from './Make.tsx'
+import { Panels } from './Panels.tsx'
+import { Slip } from './Slip.tsx'
+
+/** Height that a drawing of the whole tower may take, in millimetres of the screen. */
+const ROOM_mm = 186
+
+function keys(bench: Workbench, e: KeyboardEvent): void {
+  const inText = e.target instanceof HTMLInputElement || e.target instanceof HTMLTextAreaElement
+  if (!(e.ctrlKey || e.metaKey) || inText) return
+  const key = e.key.toLowerCase()
+  if (key === 'z' || key === 'y') {
+    e.preventDefault()
+    if (key === 'y' || e.shiftKey) bench.redo()
+    else bench.undo()
+  }
+}
+
+function drop(bench: Workbench, e: DragEvent): void {
+  const file = e.dataTransfer?.files[0]
+  if (!file) return
+  e.preventDefault()
+  void file.text().then((text) => {
+    const read = planFrom(text)
+    if ('document' in read) void bench.takeUp(read.document, true)
+    else bench.setPanel('plans')
+  })
+}
+
+/** The whole page. */
+export function Page(props: { readonly bench: Workbench }) {
+  const bench = props.bench
+  const onKey = (e: KeyboardEvent): void => keys(bench, e)
+  const onDrop = (e: DragEvent): void => drop(bench, e)
+  const onOver = (e: DragEvent): void => e.preventDefault()
+  onMount(() => {
+    document.addEventListener('keydown', onKey)
+    document.addEventListener('drop', onDrop)
+    document.addEventListener('dragover', onOver)
+  })
+  onCleanup(() => {
+    document.removeEventListener('keydown', onKey)
+    document.removeEventListener('drop', onDrop)
+    document.removeEventListener('dragover', onOver)
+  })
+  createEffect(() => {
+    document.documentElement.dataset['desk'] = bench.settings().desk
+    document.title = `${String(bench.document()['name'] ?? '')} · rootfall`
+  })
+  return (
+    <BenchContext.Provider value={bench}>
+      <a class="skip" href="#words">
+        {say('skip-to-words')}
+      </a>
+      <Head />
+      <main data-act={bench.act()}>
+        <Switch>
+          <Match when={bench.act() === 'draw'}>
+            <Loop />
+            <Drawings room_mm={ROOM_mm} />
+          </Match>
+          <Match when={bench.act() === 'make'}>
+            <Make />
+          </Match>
+          <Match when={bench.act() === 'tend'}>
+            <Tend />
+          </Match>
+        </Switch>
+        <div class="words" id="words" tabindex="-1">
+          <Show when={bench.panel() === null} fallback={<Panels />}>
+            <Findings />
+            <Fields />
+          </Show>
+        </div>
+      </main>
+      <Foot />
+      <Slip />
+    </BenchContext.Provider>
+  )
+}

@@ -1,0 +1,46 @@
+import { Show } from 'solid-js'
+import type { Finding, Remedy } from '../../../findings/finding.ts'
+import { placeName } from '../../../render/words/sentences.ts'
+import { ofField, ofFinding } from '../model/reasons.ts'
+import { say, words } from '../words.ts'
+import { findingKey } from '../workers/protocol.ts'
+import { useBench } from './bench.tsx'
+import { Bare } from './Figure.tsx'
+
+/** A proved change: what it turns, the number before and after, what else it cures; one button makes it. */
+export function RemedyView(props: { readonly finding: Finding; readonly remedy: Remedy }) {
+  const bench = useBench()
+  const key = () => findingKey(props.finding)
+  const held = () => bench.ghost()?.key === key() && bench.ghost()?.remedy === props.remedy
+  const also = () => props.remedy.alsoCures.map((id) => words.findings[id]?.short ?? id)
+  return (
+    <div class="rem" classList={{ held: held() }}>
+      <p class="rh" data-why={ofField(props.remedy.set)}>
+        {placeName(props.remedy.set, words)} <s>{String(props.remedy.from ?? '')}</s> <span class="ar">→</span>{' '}
+        <b>{String(props.remedy.to)}</b>
+      </p>
+      <p class="ba" data-why={ofFinding(key())}>
+        <span>{words.findings[props.finding.id]?.short}</span>
+        <Show when={props.finding.measured}>{(m) => <Bare of={m()} why={ofFinding(key())} />}</Show>
+        <span class="ar">→</span>
+        <b>
+          <Bare of={props.remedy.gives} why={ofFinding(key())} />
+        </b>
+      </p>
+      <p class="act">
+        <button type="button" class="do" onClick={() => bench.set(props.remedy.set, props.remedy.to, 'remedy')}>
+          {say('make-change')}
+        </button>
+        <button
+          type="button"
+          class="link"
+          aria-pressed={held()}
+          onClick={() => void bench.hold(key(), held() ? null : props.remedy)}
+        >
+          {say(held() ? 'let-go' : 'hold-change')}
+        </button>
+        <span>{also().length === 0 ? say('cures-none') : say('cures-also', { list: also().join(', ') })}</span>
+      </p>
+    </div>
+  )
+}

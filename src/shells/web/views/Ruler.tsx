@@ -1,0 +1,83 @@
+import { For, Show } from 'solid-js'
+import type { Finding } from '../../../findings/finding.ts'
+import { ends, type Quantity } from '../../../kernel/units.ts'
+import { decimals } from '../../../render/display.ts'
+import { ofFinding } from '../model/reasons.ts'
+import { rulerScale } from '../model/ruler.ts'
+import { findingKey } from '../workers/protocol.ts'
+import { useBench } from './bench.tsx'
+
+const WIDTH = 300
+const LEFT = 6
+const AXIS = 34
+
+/** The quantity's own scale: the value with its band, the must as a heavy stroke, the wanted dashed, the good side hatched. */
+export function Ruler(props: { readonly finding: Finding; readonly gives: Quantity | null }) {
+  const bench = useBench()
+  const measured = (): Quantity => props.finding.measured!
+  const bands = () => [props.finding.must, props.finding.want]
+  const scale = () =>
+    rulerScale(props.gives ? [measured(), props.gives] : [measured()], bands(), measured().unit, bench.display())
+  const x = (engine: number): number => at(scale().shown(engine))
+  const at = (n: number): number => LEFT + ((n - scale().from) / (scale().to - scale().from)) * (WIDTH - LEFT - 4)
+  const digits = (): number => Math.max(0, -Math.floor(Math.log10(scale().minor * 5) + 1e-9))
+  const minors = (): number[] => {
+    const { from, to, minor } = scale()
+    return Array.from(
+      { length: Math.min(200, Math.floor((to - from) / minor + 1e-9)) },
+      (_, i) => from + (i + 1) * minor,
+    )
+  }
+  const good = (): readonly [number, number] => {
+    const { min, max } = props.finding.must
+    return [
+      min === undefined ? LEFT : Math.max(LEFT, x(min)),
+      max === undefined ? WIDTH - 4 : Math.min(WIDTH - 4, x(max)),
+    ]
+  }
+  const limits = (band: { readonly min?: number; readonly max?: number }): number[] =>
+    [band.min, band.max].filter((n) => n !== undefined).map((n) => x(n))
+  return (
+    <svg
+      class="ruler"
+      viewBox={`0 0 ${WIDTH} 58`}
+      role="img"
+      aria-label={bench.display().lengths}
+      data-why={ofFinding(findingKey(props.finding))}
+    >
+      <rect class="okband" x={good()[0]} y={AXIS - 16} width={Math.max(0, good()[1] - good()[0])} height="16" />
+      <For each={limits(props.finding.want)}>{(p) => <path class="want" d={`M${p} ${AXIS}V${AXIS - 16}`} />}</For>
+      <For each={limits(props.finding.must)}>{(p) => <path class="must" d={`M${p} ${AXIS}V${AXIS - 22}`} />}</For>
+      <path class="rl" d={`M${LEFT} ${AXIS}H${WIDTH - 4}`} />
+      <For each={minors()}>{(n) => <path class="rt" d={`M${at(n)} ${AXIS}v4`} />}</For>
+      <For each={scale().major}>
+        {(n) => (
+          <>
+            <path class="rl" d={`M${at(n)} ${AXIS}v8`} />
+            <text class="lt mid" x={at(n)} y={AXIS + 20}>
+              {decimals(n, digits(), bench.display().decimal)}
+            </text>
+          </>
+        )}
+      </For>
+      <text class="lt end" x={WIDTH - 4} y={9}>
+        {scale().unit}
+      </text>
+      <Whisker of={measured()} x={x} ghost={false} />
+      <Show when={props.gives}>{(g) => <Whisker of={g()} x={x} ghost={true} />}</Show>
+    </svg>
+  )
+}
+
+function Whisker(props: { readonly of: Quantity; readonly x: (n: number) => number; readonly ghost: boolean }) {
+  const e = (): readonly [number, number] => [props.x(ends(props.of)[0]), props.x(ends(props.of)[1])]
+  const y = AXIS - 8
+  return (
+    <g classList={{ g: props.ghost }}>
+      <Show when={e()[1] - e()[0] > 1}>
+        <path class="whisk" d={`M${e()[0]} ${y - 4}v8M${e()[0]} ${y}H${e()[1]}M${e()[1]} ${y - 4}v8`} />
+      </Show>
+      <circle class="pt" cx={(e()[0] + e()[1]) / 2} cy={y} r="4" />
+    </g>
+  )
+}

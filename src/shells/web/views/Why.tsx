@@ -1,0 +1,89 @@
+import { For, Show } from 'solid-js'
+import type { Finding, Remedy } from '../../../findings/finding.ts'
+import { valueAt } from '../../../plan/patch.ts'
+import { findingText, placeName } from '../../../render/words/sentences.ts'
+import { sources } from '../../../tables/sources.ts'
+import { fieldAt } from '../model/fields.ts'
+import { ofField, ofFinding } from '../model/reasons.ts'
+import { label, say, words } from '../words.ts'
+import { findingKey } from '../workers/protocol.ts'
+import { useBench } from './bench.tsx'
+import { goToField } from './focus.ts'
+import { RelationsOf } from './Relations.tsx'
+import { RemedyView } from './Remedy.tsx'
+import { Ruler } from './Ruler.tsx'
+
+/** Fields that a finding rests on: those that its levers turn, those that it misses, the place it points at. */
+function inputsOf(finding: Finding): readonly string[] {
+  const all = [...finding.needs, ...finding.levers.map((l) => l.set), finding.at]
+  return [...new Set(all)].filter((path) => {
+    const kind = fieldAt(path)?.kind
+    return kind !== undefined && kind !== 'section' && kind !== 'list' && kind !== 'map'
+  })
+}
+
+/** Why a finding says what it says: ruler, sentence, equation with its inputs, reason and source, remedies. */
+export function Why(props: { readonly finding: Finding }) {
+  const bench = useBench()
+  const key = () => findingKey(props.finding)
+  const text = () => findingText(props.finding, words, bench.display())
+  const remedies = (): readonly Remedy[] => bench.remedies()[key()] ?? []
+  const held = (): Remedy | null => (bench.ghost()?.key === key() ? bench.ghost()!.remedy : null)
+  const source = () => sources[props.finding.source]
+  const looked = (): boolean => bench.remedies()[key()] !== undefined
+  return (
+    <div class="why" data-why={ofFinding(key())}>
+      <Show when={props.finding.measured}>
+        <Ruler finding={props.finding} gives={held()?.gives ?? remedies()[0]?.gives ?? null} />
+      </Show>
+      <p class="says">{text().sentence}</p>
+      <RelationsOf id={props.finding.id} />
+      <Inputs paths={inputsOf(props.finding)} />
+      <p class="src">
+        {text().because} {say('source')}: {source().cite}
+        {source().where === '' ? '' : `, ${source().where}`}
+        {source().read === null ? ` (${say('source-unread')})` : ''}.
+      </p>
+      <For each={remedies()}>{(remedy) => <RemedyView finding={props.finding} remedy={remedy} />}</For>
+      <Show when={looked() && remedies().length === 0 && props.finding.levers.length > 0}>
+        <p class="src">{say('no-remedy')}</p>
+      </Show>
+      <Show when={bench.searching()}>
+        {(s) => (
+          <p class="src">
+            {say('searching', s())}{' '}
+            <button type="button" class="link" onClick={() => bench.stopSearch()}>
+              {say('stop')}
+            </button>
+          </p>
+        )}
+      </Show>
+    </div>
+  )
+}
+
+/** The inputs of a number, each a link to its field. */
+export function Inputs(props: { readonly paths: readonly string[] }) {
+  const bench = useBench()
+  const shown = (path: string): string => {
+    const value = valueAt(bench.document(), path)
+    if (value === undefined) return ''
+    return typeof value === 'object' && value !== null ? say('by-measure') : String(value)
+  }
+  return (
+    <Show when={props.paths.length > 0}>
+      <ul class="in">
+        <For each={props.paths}>
+          {(path) => (
+            <li data-why={ofField(path)}>
+              <button type="button" class="link" onClick={() => goToField(bench, path)} title={placeName(path, words)}>
+                {label(path, fieldAt(path))}
+              </button>
+              <span classList={{ blank: shown(path) === '' }}>{shown(path)}</span>
+            </li>
+          )}
+        </For>
+      </ul>
+    </Show>
+  )
+}

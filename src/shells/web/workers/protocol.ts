@@ -1,0 +1,31 @@
+import type { Evaluation } from '../../../evaluate.ts'
+import type { Finding, Remedy } from '../../../findings/finding.ts'
+import type { Issue } from '../../../plan/issue.ts'
+import type { Plan, PlanDocument } from '../../../plan/plan.ts'
+
+/** What the page asks of a worker; `task` comes back with every answer. */
+export type Ask =
+  | { readonly task: number; readonly kind: 'evaluate'; readonly document: PlanDocument }
+  | { readonly task: number; readonly kind: 'remedies'; readonly document: PlanDocument; readonly first: string | null }
+  | { readonly task: number; readonly kind: 'adjust'; readonly document: PlanDocument }
+
+export interface Evaluated extends Evaluation {
+  readonly document: PlanDocument
+  readonly plan: Plan
+  readonly issues: readonly Issue[]
+}
+
+export type Answer =
+  | { readonly task: number; readonly kind: 'evaluated'; readonly evaluated: Evaluated }
+  | { readonly task: number; readonly kind: 'proved'; readonly key: string; readonly remedies: readonly Remedy[] }
+  | { readonly task: number; readonly kind: 'progress'; readonly done: number; readonly of: number }
+  | {
+      readonly task: number
+      readonly kind: 'adjusted'
+      readonly document: PlanDocument
+      readonly made: readonly Remedy[]
+    }
+  | { readonly task: number; readonly kind: 'failed'; readonly message: string }
+
+/** A finding's name within one plan. */
+export const findingKey = (f: Pick<Finding, 'id' | 'at'>): string => `${f.id} ${f.at}`

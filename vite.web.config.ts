@@ -1,0 +1,29 @@
+import { join } from 'node:path'
+import { defineConfig } from 'vite'
+import solid from 'vite-plugin-solid'
+import { equationDocs } from './scripts/equation-docs.mjs'
+
+const root = join(import.meta.dirname, 'src/shells/web')
+
+export default defineConfig({
+  root,
+  base: './',
+  publicDir: false,
+  plugins: [solid(), equationDocs()],
+  build: {
+    target: 'es2022',
+    outDir: join(import.meta.dirname, 'dist/web'),
+    emptyOutDir: true,
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    rolldownOptions: {
+      // The workers are entries of the same build, so that they share the chunks of the page.
+      input: { index: join(root, 'index.html'), engine: join(root, 'workers/engine.ts') },
+      output: {
+        entryFileNames: 'assets/[name].js',
+        chunkFileNames: 'assets/[name]-[hash].js',
+        assetFileNames: 'assets/[name]-[hash][extname]',
+      },
+    },
+  },
+})
