@@ -1,5 +1,11 @@
+import { buildFindings } from './disciplines/build/checks.ts'
+import { type BuildFacts, buildFacts } from './disciplines/build/index.ts'
+import { cutsFindings } from './disciplines/cuts/checks.ts'
+import { type CutsFacts, cutsFacts } from './disciplines/cuts/index.ts'
 import { layoutFindings } from './disciplines/layout/checks.ts'
 import { type LayoutFacts, layoutFacts } from './disciplines/layout/index.ts'
+import { partsFindings } from './disciplines/parts/checks.ts'
+import { type PartsFacts, partsFacts } from './disciplines/parts/index.ts'
 import { templatesFindings } from './disciplines/templates/checks.ts'
 import {
   type JointRoom,
@@ -23,6 +29,9 @@ export interface Facts {
   readonly layout: Known<LayoutFacts>
   readonly templates: Known<TemplatesFacts>
   readonly pocket: Known<PocketFacts>
+  readonly cuts: CutsFacts
+  readonly build: Known<BuildFacts>
+  readonly parts: Known<PartsFacts>
 }
 
 /** Everything that is known of a plan: facts and findings. */
@@ -38,8 +47,17 @@ export function evaluate(plan: Plan): Evaluation {
   const layout = layoutFacts(plan, orNull(joint))
   const templates = templatesFacts(plan, joint, orNull(layout))
   const pocket = pocketFacts(plan, orNull(layout))
-  const facts: Facts = { room, layout, templates, pocket }
-  const findings = [...layoutFindings(plan, layout, orNull(templates)), ...templatesFindings(plan, facts)]
+  const cuts = cutsFacts(plan, templates, layout)
+  const build = buildFacts(plan, { layout, templates, pocket })
+  const parts = partsFacts(plan, { layout, templates, cuts, build })
+  const facts: Facts = { room, layout, templates, pocket, cuts, build, parts }
+  const findings = [
+    ...layoutFindings(plan, layout, templates),
+    ...templatesFindings(plan, facts),
+    ...cutsFindings(cuts),
+    ...partsFindings(plan, parts),
+    ...buildFindings(plan, build),
+  ]
   return { facts, findings }
 }
 

@@ -49,9 +49,9 @@ const isAdult = (s: Step): boolean => s.cautions.some((c) => ADULT.includes(c))
 const withChildren = (s: Situation, steps: readonly Step[]): Step[] =>
   steps.map((it) => (s.children && isAdult(it) ? { ...it, cautions: [...it.cautions, 'children'] } : it))
 
-/** Steps sorted so that needs come first; of those that are free, the first listed. */
+/** Steps in the order in which one builder starts them; needs come first, equal starts stay as listed. */
 function sorted(steps: readonly Step[]): Step[] {
-  const start = new Map(earliestStarts(steps.map(taskOf)).map((t) => [t.id, t.start_s]))
+  const start = new Map(oneBuilder(steps.map(taskOf)).map((t) => [t.id, t.start_s]))
   const done: Step[] = []
   const left = [...steps]
   while (left.length > 0) {

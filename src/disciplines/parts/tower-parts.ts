@@ -57,7 +57,7 @@ export function pipeParts(plan: Plan, cuts: CutsFacts): Part[] {
 }
 
 /** The return pipe by whole lengths or by the metre, and the couplings that join its pieces. */
-function returnParts(plan: Plan, n: Numbers, m: MaterialCuts | undefined): Part[] {
+function returnParts(n: Numbers, m: MaterialCuts | undefined): Part[] {
   if (m === undefined || m.pieces.length === 0) return []
   const cut = m.plan !== null && m.plan.sticks.length > 0 ? m.plan : null
   const couplings = (m.pieces[0]?.count ?? 0) - n.tanks
@@ -112,7 +112,6 @@ export function hoseParts(plan: Plan, n: Numbers, cuts: CutsFacts): Part[] {
   return [
     ...cuts.materials.filter((m) => m.of === 'hose').map((m, i) => hosePart(plan, m, i)),
     ...returnParts(
-      plan,
       n,
       cuts.materials.find((m) => m.of === 'return'),
     ),

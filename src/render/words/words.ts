@@ -43,4 +43,6 @@ export interface Words {
   readonly steps: StepWords
   /** What to beware of at a step, by key. */
   readonly cautions: Readonly<Record<string, string>>
+  /** Headings and lines of printed tables. */
+  readonly tables: Readonly<Record<string, string>>
 }

@@ -1,10 +1,13 @@
 import { Command, CommanderError } from 'commander'
 import { check } from './commands/check.ts'
+import { cuts } from './commands/cuts.ts'
 import { evaluateCommand } from './commands/evaluate.ts'
 import { explain } from './commands/explain.ts'
 import { fresh } from './commands/new.ts'
+import { parts } from './commands/parts.ts'
 import { schema } from './commands/schema.ts'
 import { serve } from './commands/serve.ts'
+import { steps } from './commands/steps.ts'
 import { EXIT, isStop, type Stop, say } from './io.ts'
 
 /** What a command gives back: an exit code, or a sentence with one. */
@@ -18,7 +21,7 @@ export interface CommandOf {
   readonly run: (args: readonly string[], options: Readonly<Record<string, unknown>>) => Outcome | Promise<Outcome>
 }
 
-const commands: readonly CommandOf[] = [fresh, check, explain, evaluateCommand, schema, serve]
+const commands: readonly CommandOf[] = [fresh, check, explain, cuts, parts, steps, evaluateCommand, schema, serve]
 
 const HELP = `
 Data goes to standard output, messages to standard error. "-" reads a plan from standard input.

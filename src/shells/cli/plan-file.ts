@@ -1,6 +1,7 @@
 import { type ReadPlan, readPlanText } from '../../plan/document.ts'
 import { english } from '../../render/words/en/english.ts'
-import { issueText } from '../../render/words/sentences.ts'
+import { fill, oneOf } from '../../render/words/fill.ts'
+import { issueText, placeName } from '../../render/words/sentences.ts'
 import { EXIT, isStop, type Stop, say, stop, textOf } from './io.ts'
 
 /**
@@ -16,4 +17,10 @@ export function planFile(path: string): ReadPlan | Stop {
     return stop(`${path}: the plan cannot be read.\n${sentences.map((s) => `  ${s}`).join('\n')}`, EXIT.input)
   for (const sentence of sentences) say(`${path}: ${sentence}`)
   return read
+}
+
+/** The fields of the plan that must be filled in first, as a sentence. */
+export function needsText(needs: readonly string[]): string {
+  const names = needs.map((n) => placeName(n, english))
+  return fill(english.phrases['unknown']!, { needs: oneOf(names, english.phrases['and']!) })
 }

@@ -10,7 +10,18 @@ import { parts } from './parts.ts'
 import { phrases } from './phrases.ts'
 import { places } from './places.ts'
 import { steps } from './steps.ts'
+import { tableWords } from './tables.ts'
 
 const findings: Readonly<Record<string, FindingWords>> = { ...layout, ...templates, ...cuts, ...partFindings, ...build }
 
-export const english: Words = { language: 'en', findings, issues, places, phrases, parts, steps, cautions }
+export const english: Words = {
+  language: 'en',
+  findings,
+  issues,
+  places,
+  phrases,
+  parts,
+  steps,
+  cautions,
+  tables: tableWords,
+}

@@ -54,7 +54,7 @@ const marking: Readonly<Record<string, string>> = {
   'wrap-and-close': 'Wrap the sheet round the pipe; its ends meet at the closing line.',
   'warm-pipe': 'Let the pipe warm up above {sawing}; cold PVC cracks.',
   'square-line': 'Wrap a straight-edged sheet round the pipe and draw the line for a square cut.',
-  'saw-column': 'Saw {columns} to {columnLength}.',
+  'saw-column': 'Saw the pipe to {columnLength}; columns in all: {columns}.',
   'saw-between-fittings': 'Saw the pieces between the fittings; the fitting in your hand tells their length.',
   'chamfer-column': 'File a chamfer of {chamfer} at {chamferAngle} on the outer edge.',
   'step-arcs': 'Step off {lines} arcs of {lineSpacing} round the end of the pipe.',

@@ -1,0 +1,50 @@
+import type { CutsFacts, MaterialCuts } from '../../disciplines/cuts/index.ts'
+import { type Cell, csv } from './csv.ts'
+import { figure, mm } from './figures.ts'
+
+const DEGREE_rad = Math.PI / 180
+
+function rowsOf(m: MaterialCuts): Cell[][] {
+  const sticks = m.plan?.sticks ?? []
+  return sticks.flatMap((stick, i) =>
+    stick.pieces.map((piece): Cell[] => {
+      const own = m.pieces.find((p) => p.id === piece.id)
+      return [
+        m.of,
+        m.label ?? '',
+        i + 1,
+        mm(stick.length_m),
+        stick.from,
+        piece.id,
+        own === undefined ? null : mm(own.length_m),
+        mm(piece.from_m),
+        mm(piece.to_m),
+        piece.turned,
+        own?.cut.kind ?? null,
+        own?.cut.kind === 'mitre' ? figure(90 - own.cut.angle_rad / DEGREE_rad, 3) : null,
+        mm(stick.leftover_m),
+      ]
+    }),
+  )
+}
+
+/** The cutting plan: one line a piece, in the order in which the sticks are cut. */
+export const cutsCsv = (facts: CutsFacts): string =>
+  csv(
+    [
+      'material',
+      'pipe',
+      'length no.',
+      'length (mm)',
+      'from',
+      'piece',
+      'piece length (mm)',
+      'from (mm)',
+      'to (mm)',
+      'turned',
+      'end',
+      'saw from square (deg)',
+      'left over on this length (mm)',
+    ],
+    facts.materials.flatMap(rowsOf),
+  )

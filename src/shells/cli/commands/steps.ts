@@ -1,0 +1,46 @@
+import { evaluate } from '../../../evaluate.ts'
+import { isKnown } from '../../../plan/known.ts'
+import { hoursOf, type StepText, stepTexts } from '../../../render/tables/steps.ts'
+import { english } from '../../../render/words/en/english.ts'
+import { fill } from '../../../render/words/fill.ts'
+import { displayOf } from '../display.ts'
+import { EXIT, isStop, json, out, say } from '../io.ts'
+import type { CommandOf } from '../main.ts'
+import { needsText, planFile } from '../plan-file.ts'
+
+function printed(s: StepText): string {
+  const t = english.tables
+  return [
+    `${s.number}. ${s.title}  (${[s.starts, s.hands, s.stay, s.away].filter((x) => x !== null).join(', ')})`,
+    ...s.waits.map((w) => `   ${t['step-wait']}: ${w}`),
+    ...s.cautions.map((c) => `   ${t['step-caution']}: ${c}`),
+    ...s.acts.map((a) => `   - ${a}`),
+    ...(s.test === null ? [] : [`   ${t['step-test']}: ${s.test}`]),
+    ...(s.tools.length > 0 ? [`   ${t['step-tools']}: ${s.tools.join(', ')}.`] : []),
+  ].join('\n')
+}
+
+export const steps: CommandOf = {
+  name: 'steps',
+  summary: 'how to build it: acts, cautions, tests and waits in order',
+  describe: (c) => c.argument('<plan>', 'plan file, or - for standard input'),
+  run: ([path], options) => {
+    const read = planFile(path!)
+    if (isStop(read)) return read
+    const { facts, findings } = evaluate(read.plan)
+    const fails = findings.some((f) => f.id.startsWith('build/') && f.verdict === 'fail')
+    const code = read.issues.length > 0 ? EXIT.input : fails ? EXIT.fails : EXIT.holds
+    const { build } = facts
+    const texts = isKnown(build) ? stepTexts(build.known, english, displayOf(read.plan)) : []
+    if (options['json']) json({ issues: read.issues, build, steps: texts })
+    else if (!isKnown(build)) say(needsText(build.needs))
+    else {
+      const { hands_s, elapsedAlone_s } = build.known
+      out(
+        fill(english.tables['time-line']!, { hands: String(hoursOf(hands_s)), alone: String(hoursOf(elapsedAlone_s)) }),
+      )
+      for (const s of texts) out(`\n${printed(s)}`)
+    }
+    return code
+  },
+}
