@@ -1,6 +1,6 @@
 import { isKnown, type Known, needed } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
-import { type ByLine, cupFootNearest, cupReach, cupSeat, cupSlit, mouthToBore } from './equations.ts'
+import { type ByLine, cupFeetGap, cupFootNearest, cupReach, cupSeat, cupSlit, mouthToBore } from './equations.ts'
 import type { JointFacts } from './joint-facts.ts'
 
 /** How the grower's net cup sits in the stub. */
@@ -18,6 +18,8 @@ export interface CupFacts {
   readonly reach: ByLine
   /** Edge of the foot nearest to the column's axis. */
   readonly footToAxis_m: number
+  /** Between the feet of neighbours on a ring; null for one site a ring or stubs beside the axis. Negative: they meet. */
+  readonly feetGap_m: number | null
 }
 
 export function cupFacts(plan: Plan, joint: JointFacts): Known<CupFacts> {
@@ -33,13 +35,16 @@ export function cupFacts(plan: Plan, joint: JointFacts): Known<CupFacts> {
   const { stub, axisLength_m } = joint
   const stubBore_m = 2 * (stub.stubRadius_m - stub.stubWall_m)
   const footRadius_m = Math.min(foot_m, stubBore_m) / 2
+  const count = plan.column?.sites?.pattern === 'rings' ? (plan.column.sites.perRing ?? 1) : 1
+  const foot = { axisLength_m, cupDepth_m: depth_m, footRadius_m, angle_rad: stub.angle_rad }
   return {
     known: {
       ...cupSeat({ rim_m, body_m, stubBore_m, stubOutside_m: 2 * stub.stubRadius_m }),
       ...cupSlit({ body_m, foot_m, depth_m, stubBore_m }),
       toBore: mouthToBore({ stub, axisLength_m, lineRadius_m: stubBore_m / 2 }),
       reach: cupReach({ stub, axisLength_m, cupDepth_m: depth_m, footRadius_m }),
-      footToAxis_m: cupFootNearest({ axisLength_m, cupDepth_m: depth_m, footRadius_m, angle_rad: stub.angle_rad }),
+      footToAxis_m: cupFootNearest(foot),
+      feetGap_m: count >= 2 && stub.offset_m === 0 ? cupFeetGap({ ...foot, count }) : null,
     },
   }
 }

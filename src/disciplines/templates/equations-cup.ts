@@ -125,3 +125,28 @@ export function cupFootNearest(given: {
   requireNotNegative('cupFootNearest', { q })
   return (L - h) * Math.sin(th) - q * Math.cos(th)
 }
+
+/**
+ * Gap between the feet of neighbouring cups that stand evenly round one level; negative where they meet.
+ *
+ *   g = 2 [(L - h) sin θ sin(π/k) - q √(cos² θ sin²(π/k) + cos²(π/k))]
+ *
+ * Symbols  g gap [m], L length along the axis [m], h depth of the cup [m], θ between the axes [rad], k cups at the level, q radius of the foot [m]
+ * Valid    k ≥ 2, 0 < θ ≤ π/2, stubs through the column axis; twice the distance of a foot from the plane midway between two
+ * Source   Geometry.cup
+ * Throws   RangeError where L, h or θ is not positive, q is negative or k is less than 2
+ */
+export function cupFeetGap(given: {
+  readonly axisLength_m: number
+  readonly cupDepth_m: number
+  readonly footRadius_m: number
+  readonly angle_rad: number
+  readonly count: number
+}): number {
+  const { axisLength_m: L, cupDepth_m: h, footRadius_m: q, angle_rad: th, count: k } = given
+  requirePositive('cupFeetGap', { L, h, θ: th })
+  requireNotNegative('cupFeetGap', { q })
+  if (!(Number.isInteger(k) && k >= 2)) throw new RangeError(`cupFeetGap: k = ${k} is not a whole number from 2`)
+  const [s, c] = [Math.sin(Math.PI / k), Math.cos(Math.PI / k)]
+  return 2 * ((L - h) * Math.sin(th) * s - q * Math.hypot(Math.cos(th) * s, c))
+}

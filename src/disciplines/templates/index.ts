@@ -13,6 +13,7 @@ import {
   holeSawDepth,
   type LevelSection,
   lipHeight,
+  mitreDepth,
   mitreReach,
   mitreSawAngle,
   mouthCentre,
@@ -57,6 +58,8 @@ export interface StubFacts {
   readonly saw_rad: number | null
   /** How far the end stands into the bore on the centre line. */
   readonly reach_m: number
+  /** How far past the outside a mitre stands, and must stand so that its sides meet the whole wall; null for coped ends. */
+  readonly insertion: { readonly planned_m: number; readonly seals_m: number } | null
   readonly volume_m3: number
   readonly mouthReach_m: number
   readonly mouthRise_m: number
@@ -71,6 +74,8 @@ export interface TemplatesFacts {
   readonly joint: JointFacts
   readonly holeAlong: HoleTemplate
   readonly holeSquare: HoleTemplate & { readonly wedge_m: number }
+  /** Highest edge of the hole, and lowest edge of the opening in the bore, from the site's mark; down is negative. */
+  readonly edges: { readonly top_m: number; readonly bottom_m: number }
   readonly stub: StubFacts
   readonly trace: {
     readonly error_m: number
@@ -102,6 +107,7 @@ function stubFacts(j: JointFacts): StubFacts {
       end.kind === 'mitre'
         ? mitreReach({ boreRadius_m: stub.columnRadius_m - stub.columnWall_m, depth_m: end.depth_m })
         : 0,
+    insertion: insertionOf(j),
     volume_m3: stubVolume({ stub, end, axisLength_m }),
     mouthReach_m: mouth.reach_m,
     mouthRise_m: mouth.height_m,
@@ -114,6 +120,19 @@ function stubFacts(j: JointFacts): StubFacts {
     freeboard_m: freeboard({ stub, axisLength_m, mouthTilt_rad }),
     heelRise_m: heelRise({ heelOutside_m: axisLength_m - endHeel(j), angle_rad: stub.angle_rad }),
   }
+}
+
+function insertionOf({ stub, end }: JointFacts): StubFacts['insertion'] {
+  if (end.kind !== 'mitre') return null
+  const { columnRadius_m, columnWall_m, stubRadius_m, offset_m } = stub
+  const sealing_m = mitreDepth({ pipeRadius_m: columnRadius_m - columnWall_m, stubRadius_m, offset_m })
+  return { planned_m: columnRadius_m - end.depth_m, seals_m: columnRadius_m - sealing_m }
+}
+
+/** Edges from the mark; a square-cut hole has the same top and its lowest edge in the bore is that of the axis cut. */
+function edgesOf({ hole, markRise_m }: JointFacts): TemplatesFacts['edges'] {
+  const [outside, bore] = [openingExtent(holeCrossing(hole, 'outside')), openingExtent(holeCrossing(hole, 'bore'))]
+  return { top_m: outside.top_m - markRise_m, bottom_m: bore.bottom_m - markRise_m }
 }
 
 /** Where the lower line leaves the outside of the column, along the stub's axis. */
@@ -167,6 +186,7 @@ export function templatesFacts(
     known: {
       joint: j,
       ...holeTemplates(j),
+      edges: edgesOf(j),
       stub: stubFacts(j),
       trace: {
         error_m: traceErrorMost(trace),
