@@ -2,10 +2,14 @@ import { buildFindings } from './disciplines/build/checks.ts'
 import { type BuildFacts, buildFacts } from './disciplines/build/index.ts'
 import { cutsFindings } from './disciplines/cuts/checks.ts'
 import { type CutsFacts, cutsFacts } from './disciplines/cuts/index.ts'
+import { hydraulicsFindings } from './disciplines/hydraulics/checks.ts'
+import { type HydraulicsFacts, hydraulicsFacts } from './disciplines/hydraulics/index.ts'
 import { layoutFindings } from './disciplines/layout/checks.ts'
 import { type LayoutFacts, layoutFacts } from './disciplines/layout/index.ts'
 import { partsFindings } from './disciplines/parts/checks.ts'
 import { type PartsFacts, partsFacts } from './disciplines/parts/index.ts'
+import { reservoirFindings } from './disciplines/reservoir/checks.ts'
+import { type ReservoirFacts, reservoirFacts, type TankFacts, tankFacts } from './disciplines/reservoir/index.ts'
 import { templatesFindings } from './disciplines/templates/checks.ts'
 import {
   type JointRoom,
@@ -29,6 +33,9 @@ export interface Facts {
   readonly layout: Known<LayoutFacts>
   readonly templates: Known<TemplatesFacts>
   readonly pocket: Known<PocketFacts>
+  readonly tank: Known<TankFacts>
+  readonly hydraulics: HydraulicsFacts
+  readonly reservoir: Known<ReservoirFacts>
   readonly cuts: CutsFacts
   readonly build: Known<BuildFacts>
   readonly parts: Known<PartsFacts>
@@ -47,13 +54,18 @@ export function evaluate(plan: Plan): Evaluation {
   const layout = layoutFacts(plan, orNull(joint))
   const templates = templatesFacts(plan, joint, orNull(layout))
   const pocket = pocketFacts(plan, orNull(layout))
+  const tank = tankFacts(plan)
+  const hydraulics = hydraulicsFacts(plan, { tank, layout, templates: orNull(templates) })
+  const reservoir = reservoirFacts(plan, { tank, held: hydraulics.held, layout })
   const cuts = cutsFacts(plan, templates, layout)
   const build = buildFacts(plan, { layout, templates, pocket })
   const parts = partsFacts(plan, { layout, templates, cuts, build })
-  const facts: Facts = { room, layout, templates, pocket, cuts, build, parts }
+  const facts: Facts = { room, layout, templates, pocket, tank, hydraulics, reservoir, cuts, build, parts }
   const findings = [
     ...layoutFindings(plan, layout, templates),
     ...templatesFindings(plan, facts),
+    ...hydraulicsFindings(plan, hydraulics, { layout, templates, tank }),
+    ...reservoirFindings(plan, reservoir),
     ...cutsFindings(cuts),
     ...partsFindings(plan, parts),
     ...buildFindings(plan, build),

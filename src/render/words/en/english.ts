@@ -2,8 +2,10 @@ import type { FindingWords, Words } from '../words.ts'
 import { cautions } from './cautions.ts'
 import { build } from './findings/build.ts'
 import { cuts } from './findings/cuts.ts'
+import { hydraulics } from './findings/hydraulics.ts'
 import { layout } from './findings/layout.ts'
 import { parts as partFindings } from './findings/parts.ts'
+import { reservoir } from './findings/reservoir.ts'
 import { templates } from './findings/templates.ts'
 import { issues } from './issues.ts'
 import { parts } from './parts.ts'
@@ -12,7 +14,15 @@ import { places } from './places.ts'
 import { steps } from './steps.ts'
 import { tableWords } from './tables.ts'
 
-const findings: Readonly<Record<string, FindingWords>> = { ...layout, ...templates, ...cuts, ...partFindings, ...build }
+const findings: Readonly<Record<string, FindingWords>> = {
+  ...layout,
+  ...templates,
+  ...hydraulics,
+  ...reservoir,
+  ...cuts,
+  ...partFindings,
+  ...build,
+}
 
 export const english: Words = {
   language: 'en',

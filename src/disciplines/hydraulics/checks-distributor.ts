@@ -1,0 +1,212 @@
+import { type Check, checked } from '../../findings/check.ts'
+import type { Finding } from '../../findings/finding.ts'
+import { judge, unknown } from '../../findings/judge.ts'
+import { along, among } from '../../findings/levers.ts'
+import { quantity } from '../../kernel/units.ts'
+import { isKnown, type Known } from '../../plan/known.ts'
+import type { Plan } from '../../plan/plan.ts'
+import { distributorPractice } from '../../tables/hydraulic-orifices.ts'
+import { waterPathPractice } from '../../tables/water-path.ts'
+import type { DistributorChoice } from './distributor-choice.ts'
+import { columnPipe } from './film-facts.ts'
+import { type DistributorFacts, distributorSuggestions, type HydraulicsFacts, type WettingFacts } from './index.ts'
+import { deeper, holes, ofRange, otherDrills, throttle } from './levers.ts'
+import type { Range } from './range.ts'
+
+interface Judged extends DistributorFacts {
+  readonly column_m3_s: Range
+  /** Best in hand, found once and only where something does not hold. */
+  readonly best: () => DistributorChoice | undefined
+}
+
+/** A standard hole by which the work of others is counted. */
+const USUAL_HOLE_m = 0.003
+
+const NONE = '–'
+const text = (
+  c: DistributorChoice | undefined,
+): Readonly<Record<string, string | number | ReturnType<typeof quantity>>> =>
+  c === undefined ? { count: NONE, drill: NONE } : { count: c.count, drill: quantity(c.hole_m, 'm') }
+
+const holeSize: Check<Judged> = {
+  id: 'hydraulics/hole-size',
+  at: 'distributor/hole',
+  source: 'common-practice',
+  judged: ({ hole_m, count }, plan, terms) => [
+    judge('hydraulics/hole-size', quantity(hole_m, 'm'), {
+      ...terms,
+      must: { min: waterPathPractice.rows.hopelessHole.value },
+      want: { min: distributorPractice.rows.smallestHole.value },
+      slots: {
+        count,
+        usual: quantity(USUAL_HOLE_m, 'm'),
+        // Flow goes with the area of all holes together.
+        needed: Math.ceil(count * (USUAL_HOLE_m / hole_m) ** 2),
+      },
+      levers: otherDrills(plan, 'larger'),
+    }),
+  ],
+}
+
+const wider = (plan: Plan) => [...otherDrills(plan, 'larger'), ...holes(plan, 'more'), ...deeper(plan)]
+
+const overflow: Check<Judged> = {
+  id: 'hydraulics/distributor-overflow',
+  at: 'distributor/depth',
+  source: 'Torricelli',
+  judged: (d, plan, terms) => [
+    judge('hydraulics/distributor-overflow', ofRange(d.head_m, 'm'), {
+      ...terms,
+      must: { max: d.depth_m },
+      slots: {
+        flow: ofRange(d.column_m3_s, 'm3_s'),
+        full: quantity(d.full_m3_s, 'm3_s'),
+        ...(d.head_m.high > d.depth_m ? text(d.best()) : {}),
+      },
+      levers: [throttle, ...wider(plan)],
+    }),
+  ],
+}
+
+const clogged: Check<Judged> = {
+  id: 'hydraulics/distributor-clogged',
+  at: 'distributor/clogged',
+  source: 'Torricelli',
+  judged: (d, plan, terms) => {
+    if (d.neededCloggedHead_m === null)
+      return [unknown('hydraulics/distributor-clogged', { ...terms, needs: ['riser/neededFlow'] })]
+    return [
+      judge('hydraulics/distributor-clogged', quantity(d.neededCloggedHead_m, 'm'), {
+        ...terms,
+        must: { max: d.depth_m },
+        slots: {
+          shut: quantity(d.cloggedShare, '1'),
+          clear: quantity(d.neededHead_m ?? 0, 'm'),
+          full: quantity(d.fullClogged_m3_s, 'm3_s'),
+          ...(d.neededCloggedHead_m > d.depth_m ? text(d.best()) : {}),
+        },
+        levers: wider(plan),
+      }),
+    ]
+  },
+}
+
+const drips: Check<Judged> = {
+  id: 'hydraulics/drips-evenly',
+  at: 'distributor/holes',
+  source: 'Laplace.hole',
+  judged: (d, plan, terms) => [
+    judge('hydraulics/drips-evenly', quantity(d.leastHead_m, 'm'), {
+      ...terms,
+      // Half of the start head is a Weber number of 4: below it a hole drips or stops.
+      must: { min: d.startHead_m / 2 },
+      want: { min: d.startHead_m },
+      slots: { start: quantity(d.startHead_m, 'm') },
+      levers: [...holes(plan, 'fewer'), ...otherDrills(plan, 'smaller')],
+    }),
+  ],
+}
+
+/** Difference of flow at which the highest hole runs dry. */
+const ONE_SIDE_DRY = Math.SQRT2
+
+const tilt: Check<Judged> = {
+  id: 'hydraulics/tilt-effect',
+  at: 'distributor/tilt',
+  source: 'Torricelli',
+  judged: (d, plan, terms) => [
+    judge('hydraulics/tilt-effect', quantity(d.tiltShare, '1'), {
+      ...terms,
+      must: { max: ONE_SIDE_DRY },
+      want: { max: waterPathPractice.rows.tiltShare.value },
+      slots: { lean: quantity(d.lean_rad, 'rad'), edge: quantity(d.tiltHeight_m, 'm') },
+      levers: [...holes(plan, 'fewer'), ...otherDrills(plan, 'smaller')],
+    }),
+  ],
+}
+
+function moreWater(plan: Plan, w: WettingFacts) {
+  const bore_m = columnPipe(plan)?.bore_m ?? 0
+  const pitch_rad = (2 * Math.PI) / w.holes.count
+  const edge_m = bore_m - w.holes.hole_m
+  return [
+    ...(plan.distributor?.circle_m !== undefined && edge_m > 0
+      ? [along('distributor/circle', edge_m, 'm', 0.001)]
+      : []),
+    ...(plan.distributor?.turn_rad === undefined
+      ? []
+      : [along('distributor/turn', plan.distributor.turn_rad + pitch_rad, 'rad', pitch_rad / 12)]),
+    ...holes(plan, 'more'),
+    among('distributor/kind', ['ring']),
+  ]
+}
+
+/** Numbers of the sites that are not surely wet, runs of them drawn together: 1–4, 7. */
+function numbers(sites: WettingFacts['worst']): string {
+  const runs: [number, number][] = []
+  for (const site of sites) {
+    if (site.water === 'wet') continue
+    const n = Number(site.id)
+    const last = runs.at(-1)
+    if (last !== undefined && last[1] === n - 1) last[1] = n
+    else runs.push([n, n])
+  }
+  return runs.map(([a, b]) => (a === b ? `${a}` : `${a}–${b}`)).join(', ')
+}
+
+const dry: Check<WettingFacts> = {
+  id: 'hydraulics/dry-sites',
+  at: 'distributor/circle',
+  source: 'RivuletWidth',
+  judged: (w, plan, terms) => [
+    judge('hydraulics/dry-sites', ofRange(w.dry, 'count'), {
+      ...terms,
+      must: { max: 0 },
+      slots: { which: numbers(w.asDrawn), sites: w.asDrawn.length, flow: quantity(w.flow_m3_s, 'm3_s') },
+      levers: moreWater(plan, w),
+    }),
+  ],
+}
+
+const dryAtWorst: Check<WettingFacts> = {
+  id: 'hydraulics/dry-sites-worst',
+  at: 'distributor/holes',
+  source: 'RivuletWidth',
+  judged: (w, plan, terms) => [
+    judge('hydraulics/dry-sites-worst', ofRange(w.dryAtWorst, 'count'), {
+      ...terms,
+      want: { max: 0 },
+      slots: {
+        which: numbers(w.worst),
+        sites: w.worst.length,
+        lean: quantity(w.lean_rad, 'rad'),
+        shut: quantity(w.cloggedShare, '1'),
+      },
+      levers: holes(plan, 'more'),
+    }),
+  ],
+}
+
+const plated = (plan: Plan): boolean => plan.distributor?.kind !== 'tee'
+
+function judgedFacts(plan: Plan, h: HydraulicsFacts): Known<Judged> | null {
+  if (!isKnown(h.distributor)) return h.distributor
+  if (!isKnown(h.column_m3_s)) return h.column_m3_s
+  const facts = h.distributor.known
+  if (facts === null) return null
+  const column_m3_s = h.column_m3_s.known
+  let found: readonly DistributorChoice[] | null = null
+  const best = () => {
+    found ??= distributorSuggestions(plan, { facts, most_m3_s: column_m3_s.high, water: h.water })
+    return found[0]
+  }
+  return { known: { ...facts, column_m3_s, best } }
+}
+
+export function distributorChecks(plan: Plan, h: HydraulicsFacts): readonly Finding[] {
+  const facts = judgedFacts(plan, h)
+  return [
+    ...(facts === null || !plated(plan) ? [] : checked([holeSize, overflow, clogged, drips, tilt], facts, plan)),
+    ...checked([dry, dryAtWorst], h.wetting, plan),
+  ]
+}

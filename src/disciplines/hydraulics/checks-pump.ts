@@ -1,0 +1,204 @@
+import { both, type Check, checked } from '../../findings/check.ts'
+import type { Finding } from '../../findings/finding.ts'
+import { judge, unknown } from '../../findings/judge.ts'
+import { along, among } from '../../findings/levers.ts'
+import { quantity } from '../../kernel/units.ts'
+import type { Known } from '../../plan/known.ts'
+import type { Plan } from '../../plan/plan.ts'
+import { pumpPractice } from '../../tables/hydraulic-pumps.ts'
+import { practiceRatios } from '../../tables/practice.ts'
+import { waterPathPractice } from '../../tables/water-path.ts'
+import type { FlowFacts, HydraulicsFacts, LiftFacts, PumpFacts } from './index.ts'
+import { boreUp, ofRange, pumpHeadUp } from './levers.ts'
+import { columnsOf, type Tubes } from './tubes.ts'
+
+type Lifted = LiftFacts & PumpFacts
+
+const lifts: Check<Lifted> = {
+  id: 'hydraulics/pump-lifts',
+  at: 'pump/maxHead',
+  source: 'Hydrostatics',
+  judged: ({ shutoff_m, fromLow_m }, plan, terms) => [
+    judge('hydraulics/pump-lifts', ofRange(shutoff_m, 'm'), {
+      ...terms,
+      must: { min: fromLow_m },
+      slots: { lift: quantity(fromLow_m, 'm') },
+      levers: pumpHeadUp(plan),
+    }),
+  ],
+}
+
+const staticShare: Check<Lifted> = {
+  id: 'hydraulics/static-share',
+  at: 'pump/maxHead',
+  source: 'common-practice',
+  judged: ({ shutoff_m, fromLow_m }, plan, terms) => [
+    judge('hydraulics/static-share', quantity(Math.max(0, fromLow_m) / shutoff_m.low, '1'), {
+      ...terms,
+      want: { max: practiceRatios.rows['pump-head'].high },
+      slots: { lift: quantity(fromLow_m, 'm'), head: quantity(shutoff_m.low, 'm') },
+      levers: pumpHeadUp(plan),
+    }),
+  ],
+}
+
+const columnFlow: Check<FlowFacts> = {
+  id: 'hydraulics/column-flow',
+  at: 'riser/neededFlow',
+  source: 'TreeNetwork',
+  judged: ({ least_m3_s, worn_m3_s }, plan, terms) => {
+    const wanted = plan.riser?.neededFlow_m3_s
+    if (wanted === undefined) return [unknown('hydraulics/column-flow', { ...terms, needs: ['riser/neededFlow'] })]
+    const margin = wanted / (1 - pumpPractice.rows.wornShare.high)
+    return [
+      judge('hydraulics/column-flow', ofRange(least_m3_s, 'm3_s'), {
+        ...terms,
+        must: { min: wanted },
+        want: { min: margin },
+        slots: { wanted: quantity(wanted, 'm3_s'), margin: quantity(margin, 'm3_s'), worn: ofRange(worn_m3_s, 'm3_s') },
+        levers: [...boreUp(plan), ...pumpHeadUp(plan)],
+      }),
+    ]
+  },
+}
+
+const several = (plan: Plan): boolean => columnsOf(plan) > 1
+
+const starved: Check<FlowFacts> = {
+  id: 'hydraulics/starved-columns',
+  at: 'riser/drops',
+  source: 'TreeNetwork',
+  applies: several,
+  judged: ({ columns }, plan, terms) => {
+    const sure = columns.filter((c) => c.starved === 'yes').length
+    const maybe = columns.filter((c) => c.starved !== 'no')
+    return [
+      judge('hydraulics/starved-columns', ofRange({ low: sure, high: maybe.length }, 'count'), {
+        ...terms,
+        must: { max: 0 },
+        slots: { which: maybe.map((c) => c.id).join(', ') },
+        levers: pumpHeadUp(plan),
+      }),
+    ]
+  },
+}
+
+const spread: Check<FlowFacts> = {
+  id: 'hydraulics/spread',
+  at: 'riser/drops',
+  source: 'common-practice',
+  applies: several,
+  judged: ({ spread: share, columns, even_m3_s }, plan, terms) => {
+    const widest = columns.reduce((a, b) => ((b.valveLosses ?? 0) > (a.valveLosses ?? 0) ? b : a))
+    const header_m = plan.riser?.header?.bore_m
+    return [
+      judge('hydraulics/spread', ofRange(share, '1'), {
+        ...terms,
+        want: { max: waterPathPractice.rows.spread.value },
+        slots: {
+          first: widest.id,
+          valve: quantity(widest.valveLosses ?? 0, '1'),
+          even: quantity(even_m3_s ?? 0, 'm3_s'),
+        },
+        levers: header_m === undefined ? [] : [along('riser/header/bore', 2 * header_m, 'm', 0.001)],
+      }),
+    ]
+  },
+}
+
+const speed: Check<FlowFacts> = {
+  id: 'hydraulics/riser-speed',
+  at: 'riser/bore',
+  source: 'common-practice',
+  judged: ({ riserSpeed_m_s }, plan, terms) => [
+    judge('hydraulics/riser-speed', ofRange(riserSpeed_m_s, 'm_s'), {
+      ...terms,
+      want: { max: waterPathPractice.rows.riserSpeed.value },
+      levers: boreUp(plan),
+    }),
+  ],
+}
+
+/** Times by which a stopwatch is misread: a lost nought. */
+const LOST_NOUGHT = 10
+
+const bucket: Check<PumpFacts> = {
+  id: 'hydraulics/bucket-test',
+  at: 'pump/tests',
+  source: 'common-practice',
+  applies: (plan) => (plan.pump?.tests?.length ?? 0) > 0,
+  judged: ({ tests, boxFlow_m3_s }, plan, terms) =>
+    tests.map((t) => {
+      const time_s = plan.pump?.tests?.[t.index]?.time_s ?? 0
+      const meant_s = LOST_NOUGHT * time_s
+      return judge('hydraulics/bucket-test', quantity(t.flow_m3_s, 'm3_s'), {
+        ...terms,
+        at: `pump/tests/${t.index}`,
+        must: { max: boxFlow_m3_s },
+        slots: { box: quantity(boxFlow_m3_s, 'm3_s'), time: quantity(time_s, 's'), meant: quantity(meant_s, 's') },
+        levers: [among(`pump/tests/${t.index}/time`, [`${Number(meant_s.toPrecision(6))} s`])],
+      })
+    }),
+}
+
+const strength: Check<PumpFacts> = {
+  id: 'hydraulics/pump-strength',
+  at: 'pump/tests',
+  source: 'common-practice',
+  applies: (plan) => (plan.pump?.tests?.length ?? 0) > 1,
+  judged: ({ wear }, _plan, terms) => {
+    const last = wear?.strengths.at(-1)
+    if (wear === null || last === undefined) return []
+    return [
+      judge('hydraulics/pump-strength', quantity(last.strength, '1'), {
+        ...terms,
+        want: { min: waterPathPractice.rows.weakPump.value },
+        slots: { tests: wear.strengths.length },
+      }),
+    ]
+  },
+}
+
+const loose: Check<Tubes> = {
+  id: 'hydraulics/loose-branches',
+  at: 'riser/branches',
+  source: 'TreeNetwork',
+  applies: (plan) => (plan.riser?.branches?.length ?? 0) > 0,
+  judged: (tubes, _plan, terms) => [
+    judge('hydraulics/loose-branches', quantity(tubes.loose.length, 'count'), {
+      ...terms,
+      must: { max: 0 },
+      slots: { which: tubes.loose.join(', ') },
+    }),
+  ],
+}
+
+const siphon: Check<LiftFacts> = {
+  id: 'hydraulics/siphon',
+  at: 'riser/airBreak',
+  source: 'Hydrostatics',
+  judged: ({ lowestOverFill_m }, plan, terms) => {
+    if (lowestOverFill_m === null) return [unknown('hydraulics/siphon', { ...terms, needs: ['reservoir/fillLine'] })]
+    // With air let in at the top, an end under water cannot pull.
+    const broken = plan.riser?.airBreak === 'yes'
+    return [
+      judge('hydraulics/siphon', quantity(lowestOverFill_m, 'm'), {
+        ...terms,
+        must: broken ? {} : { min: 0 },
+        want: broken ? {} : { min: waterPathPractice.rows.airBreak.value },
+        levers: [among('riser/airBreak', ['yes'])],
+      }),
+    ]
+  },
+}
+
+export function pumpChecks(plan: Plan, h: HydraulicsFacts): readonly Finding[] {
+  const lifted: Known<Lifted> = both(h.lift, h.pump)
+  return [
+    ...checked([bucket, strength], h.pump, plan),
+    ...checked([lifts, staticShare], lifted, plan),
+    ...checked([columnFlow, starved, spread, speed], h.flow, plan),
+    ...checked([loose], h.tubes, plan),
+    ...checked([siphon], h.lift, plan),
+  ]
+}

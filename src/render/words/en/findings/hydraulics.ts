@@ -1,0 +1,186 @@
+import type { FindingWords } from '../../words.ts'
+
+export const hydraulics: Readonly<Record<string, FindingWords>> = {
+  'hydraulics/pump-lifts': {
+    short: 'Pump reaches the top',
+    pass: 'The pump lifts up to {measured}; the outlet lies {lift} above low water.',
+    watch: 'The pump lifts {measured}; the outlet lies {lift} above low water.',
+    fail: 'This pump stops at {measured}; the outlet lies {lift} above low water. Nothing will ever arrive.',
+    because: 'A pump gives no flow at its largest head; below the lift the water stands still in the hose.',
+  },
+  'hydraulics/static-share': {
+    short: 'Lift within pump’s head',
+    pass: 'The lift of {lift} takes {measured} of the pump’s largest head.',
+    watch:
+      'The lift of {lift} takes {measured} of the pump’s largest head of {head}; beyond {want} the flow is touchy.',
+    fail: 'The lift of {lift} takes {measured} of the pump’s largest head.',
+    because: 'Near its largest head a pump’s flow swings widely with level, wear and dirt.',
+  },
+  'hydraulics/column-flow': {
+    short: 'Each column gets its flow',
+    pass: 'The leanest column gets {measured} at low water; {wanted} is wanted.',
+    watch:
+      'The leanest column gets {measured} at low water; {wanted} is wanted, {margin} with room for wear. Do the bucket test.',
+    fail: 'The leanest column gets {measured} at low water; {wanted} is wanted.',
+    because:
+      'The flow follows from pump and tubes together, at the level just before a top-up. A worn pump would give {worn}.',
+  },
+  'hydraulics/starved-columns': {
+    short: 'No column stays dry',
+    pass: 'Water reaches every column.',
+    watch: 'Columns without water: {measured} ({which}).',
+    fail: 'Columns without water: {measured} ({which}). Lower their outlets, close valves elsewhere, or take a stronger pump.',
+    because: 'Water takes the easy ways first; an outlet above the head that is left gets none.',
+  },
+  'hydraulics/spread': {
+    short: 'Columns share evenly',
+    pass: 'The flows of the columns differ by {measured} of their mean.',
+    watch:
+      'The flows of the columns differ by {measured} of their mean; {want} is fair. Begin with the valve of {first}: a loss of {valve} on its hose gives {even} to each.',
+    fail: 'The flows of the columns differ by {measured} of their mean.',
+    because: 'Columns near the pump take more than those at the end; valves or a wider header even them.',
+  },
+  'hydraulics/riser-speed': {
+    short: 'Calm water in the hose',
+    pass: 'Water runs through the hose at {measured}.',
+    watch: 'Water runs through the hose at {measured}; above {want} it hums and wastes head.',
+    fail: 'Water runs through the hose at {measured}.',
+    because: 'Head lost to friction grows with the square of the speed.',
+  },
+  'hydraulics/bucket-test': {
+    short: 'Bucket test can be true',
+    pass: 'The test shows {measured}; the box says at most {box}.',
+    watch: 'The test shows {measured}; the box says at most {box}.',
+    fail: 'That would be {measured}, more than the {box} on the pump’s box. Was it {meant} and not {time}?',
+    because: 'No pump gives more with a lift than its box says without one. This test is left out.',
+  },
+  'hydraulics/pump-strength': {
+    short: 'Pump as strong as it was',
+    pass: 'The last bucket test shows {measured} of the first.',
+    watch: 'The last bucket test shows {measured} of the first; below {want} clean pump, filter and holes.',
+    fail: 'The last bucket test shows {measured} of the first.',
+    because: 'Over {tests} tests, each carried to its own lift, a fall means wear, scale or slime.',
+  },
+  'hydraulics/loose-branches': {
+    short: 'All tubes hang together',
+    pass: 'Every branch leaves the riser or another branch.',
+    watch: 'Branches that leave nothing: {measured} ({which}).',
+    fail: 'Branches that leave nothing: {measured} ({which}). Name the tube that each of them leaves.',
+    because: 'A tube that leaves no other gets no water and is left out.',
+  },
+  'hydraulics/siphon': {
+    short: 'Tank cannot siphon empty',
+    pass: 'The lowest open end lies {measured} above the fill line, or air breaks the siphon.',
+    watch: 'The lowest open end lies only {measured} above the fill line. Keep {want}, or let air in at the top.',
+    fail: 'The lowest open end lies {measured} from the fill line: with the pump off the tank runs out through it. Let air in at the top.',
+    because: 'A full hose whose end lies lower than the water pulls the tank empty without any pump.',
+  },
+  'hydraulics/hole-size': {
+    short: 'Holes stay open',
+    pass: 'Holes of {measured} stay open between two cleanings.',
+    watch: 'Holes of {measured} clog soon; {want} or more lasts.',
+    fail: 'Holes of {measured} clog within days, and it takes {needed} of them to do the work of {count} of {usual}.',
+    because: 'Salt crusts, roots and slime close small holes first.',
+  },
+  'hydraulics/distributor-overflow': {
+    short: 'Distributor holds its flow',
+    pass: 'At {flow} the water stands {measured} over the holes; the rim is at {must}.',
+    watch: 'At {flow} the water would stand {measured} over the holes; the rim is at {must}. It floods above {full}.',
+    fail: 'At {flow} the water would stand {measured} over the holes; the rim is at {must}. It floods above {full}: {count} holes of {drill} would do.',
+    because: 'Water stands over the holes until its weight pushes the whole flow through them.',
+  },
+  'hydraulics/distributor-clogged': {
+    short: 'Room for clogged holes',
+    pass: 'With {shut} of the holes shut the water stands {measured} over them, {clear} when all are open; the rim is at {must}.',
+    watch: 'With {shut} of the holes shut the water stands {measured} over them.',
+    fail: 'With {shut} of the holes shut the water would stand {measured} over them, {clear} when all are open; the rim is at {must}. Try {count} holes of {drill}.',
+    because:
+      'Between two cleanings some holes shut, and the head over the others grows with the square of what they must take.',
+  },
+  'hydraulics/drips-evenly': {
+    short: 'All holes run',
+    pass: 'At the least flow the water stands {measured} over the holes; {start} starts a dry hole.',
+    watch:
+      'At the least flow the water stands {measured} over the holes; a dry hole starts at {start}, so some stay shut.',
+    fail: 'At the least flow the water stands {measured} over the holes; a dry hole starts at {start}. A few holes take all the water. Fewer or smaller holes help.',
+    because: 'Surface tension holds the water in a hole until the head breaks through.',
+  },
+  'hydraulics/tilt-effect': {
+    short: 'Lean does not dry a side',
+    pass: 'Out of level by {lean} the low side gets {measured} of the mean flow more than the high side.',
+    watch:
+      'Out of level by {lean}, {edge} from edge to edge, the sides differ by {measured} of the mean flow; {want} is fair.',
+    fail: 'Out of level by {lean}, {edge} from edge to edge, the high side stays dry.',
+    because: 'The water stands level while the plate does not; little water over the holes makes this worse.',
+  },
+  'hydraulics/dry-sites': {
+    short: 'Water meets every site',
+    pass: 'Of {sites} sites none is missed at {flow}.',
+    watch: 'At {flow}, sites that are missed: {measured} of {sites} ({which}). Try with a dry strip of paper.',
+    fail: 'At {flow}, sites that are missed: {measured} of {sites} ({which}). Streams must run down the wall above a site, or meet its cup.',
+    because:
+      'Plumb, all holes open. A stream within a few millimetres of the wall clings to it; one further in falls past the sites.',
+  },
+  'hydraulics/dry-sites-worst': {
+    short: 'Water despite lean and clog',
+    pass: 'Leaning by {lean}, with {shut} of the holes shut in a row, no site is missed.',
+    watch:
+      'Leaning by {lean}, with {shut} of the holes shut in a row, sites that may be missed: {measured} of {sites} ({which}).',
+    fail: 'Leaning by {lean}, with {shut} of the holes shut in a row, sites are missed: {measured} of {sites}.',
+    because: 'Dirt settles on one side and columns lean; each site is tried at its own worst.',
+  },
+  'hydraulics/film-closes': {
+    short: 'Film wets the whole wall',
+    pass: 'The column gets {measured}; from {want} on the film closes on a wall that has run in.',
+    watch:
+      'The column gets {measured}; below {want} the film breaks into strips, and on new pipe below {clean}. Sites between strips stay dry until roots lead water to them.',
+    fail: 'The column gets {measured}.',
+    because: 'A thin film pulls itself together over dry patches; a run-in wall wets more easily than a clean one.',
+  },
+  'hydraulics/splash-margin': {
+    short: 'Lip keeps the water in',
+    pass: 'The lip stands {measured} above the lowest way out.',
+    watch: 'The lip stands {measured} above the lowest way out; splashes and roots want {want}.',
+    fail: 'The lip stands only {measured} above the lowest way out; the film itself runs out below {must}.',
+    because: 'Water creeps along edges by surface tension, and drops that meet roots splash.',
+  },
+  'hydraulics/foot-water': {
+    short: 'Foot lets the water out',
+    pass: 'Water stands {measured} over the foot, to {shut} of its holes shut.',
+    watch:
+      'Water stands {measured} over the foot, to {shut} of its holes shut; {want} is calm. {enough} such holes would do.',
+    fail: 'Water stands {measured} over the foot and the lowest opening lies {room} above: it runs out there. {enough} such holes would do.',
+    because: 'The foot must let out all that the pump sends, roots in the way.',
+  },
+  'hydraulics/return-pipe': {
+    short: 'Return pipe runs part full',
+    pass: 'The return pipe runs {measured} full.',
+    watch: 'The return pipe runs {measured} full; {want} leaves room for roots.',
+    fail: 'The return pipe runs {measured} full; above {must} it gulps and backs up.',
+    because: 'A sloped drain needs air above its water; the flow follows from bore and fall.',
+  },
+  'hydraulics/timer-off': {
+    short: 'Rest is short enough',
+    pass: 'The pump rests {measured}; grown plants at {air} hold out {dry}.',
+    watch:
+      'The pump rests {measured}; grown plants at {air} hold out {dry}, so rest {want} or try longer on a hot day.',
+    fail: 'The pump rests {measured}; grown plants at {air} hold out {dry} at most.',
+    because:
+      'Half of the time to dry is kept in hand. The band is wide, since cups and roots hold very different amounts.',
+  },
+  'hydraulics/timer-on': {
+    short: 'Run is long enough',
+    pass: 'The pump runs {measured}; the water needs less to fill the hose and reach the foot.',
+    watch: 'The pump runs {measured}; the water may need {want} to fill the hose and reach the foot.',
+    fail: 'The pump runs {measured}; the water needs {must} only to fill the hose and reach the foot.',
+    because: 'A run must first fill hose and distributor, then wet the whole column.',
+  },
+  'hydraulics/power-cut': {
+    short: 'Plants outlast a cut',
+    pass: 'Grown plants at {air} hold out {measured}; a cut lasts {cut}.',
+    watch:
+      'Grown plants at {air} hold out {measured}; a cut lasts {cut}. Pour by hand, or run a small pump from a battery.',
+    fail: 'Grown plants at {air} hold out {measured}; a cut lasts {cut}. Plan a battery pump, or pour by hand.',
+    because: 'Cup, plug and clinging roots hold little. Young plants last longer than grown ones.',
+  },
+}
