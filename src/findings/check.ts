@@ -9,10 +9,12 @@ export interface Check<F> {
   readonly id: Finding['id']
   readonly at: string
   readonly source: SourceId
+  /** Cannot be put aside, whether it can be judged or not. */
+  readonly safety?: boolean
   /** Whether the question makes sense for this plan; always, where absent. */
   readonly applies?: (plan: Plan) => boolean
   /** The findings; none where there turns out to be nothing to judge. */
-  readonly judged: (facts: F, plan: Plan, terms: Pick<Check<F>, 'at' | 'source'>) => readonly Finding[]
+  readonly judged: (facts: F, plan: Plan, terms: Pick<Check<F>, 'at' | 'source' | 'safety'>) => readonly Finding[]
 }
 
 /** Asks every question that applies; each is `unknown` where the facts are. */
@@ -20,7 +22,7 @@ export const checked = <F>(checks: readonly Check<F>[], facts: Known<F>, plan: P
   checks
     .filter((c) => c.applies?.(plan) ?? true)
     .flatMap((c) => {
-      const terms = { at: c.at, source: c.source }
+      const terms = { at: c.at, source: c.source, safety: c.safety ?? false }
       return 'known' in facts
         ? c.judged(facts.known, plan, terms)
         : [unknown(c.id, { ...terms, needs: [...new Set(facts.needs)] })]

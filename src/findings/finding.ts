@@ -36,12 +36,15 @@ export type Lever =
 export interface Remedy {
   /** Path of the field in the document, `column/sites/pitch`. */
   readonly set: string
+  /** What stood there, a section told by its name or measures; null where nothing did. */
   readonly from: string | number | boolean | null
   readonly to: string | number | boolean
-  /** The finding's number after the change. */
-  readonly gives: Quantity
+  /** The finding's number after the change; null where the question no longer arises. */
+  readonly gives: Quantity | null
   /** Other findings that the same change cures. */
   readonly alsoCures: readonly string[]
+  /** Findings that could not be known before and turn out to fail: faults that the cured one had hidden. */
+  readonly reveals: readonly string[]
 }
 
 /** The record of a verdict: plain data, no sentence and no display unit inside. */

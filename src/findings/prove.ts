@@ -16,27 +16,33 @@ const key = (f: Finding): string => `${f.id} ${f.at}`
 interface Trial {
   readonly text: string | number | boolean
   readonly after: readonly Finding[]
-  readonly finding: Finding
+  /** The finding after the change; null where the question no longer arises. */
+  readonly finding: Finding | null
 }
 
-/** Cured: holds now, or at least no longer fails where it failed. */
+/** Cured: holds now, or at least no longer fails where it failed; or the question no longer arises. */
 function cures(before: Finding, after: Finding | undefined): boolean {
-  if (!after || after.verdict === 'unknown') return false
+  if (!after) return true
+  if (after.verdict === 'unknown') return false
   return before.verdict === 'fail' ? after.verdict !== 'fail' : after.verdict === 'pass'
 }
 
-/**
- * Whether a finding got a worse verdict; a number may move within its verdict. What was known must stay known, and what
- * becomes known must not fail.
- */
+/** Whether a finding got a worse verdict; a number may move within its verdict. What was known must stay known. */
 function isWorse(before: Verdict | undefined, after: Verdict): boolean {
-  if (before === undefined || before === 'unknown') return after === 'fail'
+  if (before === undefined) return after === 'fail'
+  if (before === 'unknown') return false
   return after === 'unknown' || rank[after] > rank[before]
 }
 
 function worsened(before: readonly Finding[], after: readonly Finding[]): boolean {
   const was = new Map(before.map((f) => [key(f), f.verdict]))
   return after.some((f) => isWorse(was.get(key(f)), f.verdict))
+}
+
+/** Findings that were unknown and fail now that they are known. */
+function revealed(before: readonly Finding[], after: readonly Finding[]): readonly Finding[] {
+  const hidden = new Set(before.filter((f) => f.verdict === 'unknown').map(key))
+  return after.filter((f) => f.verdict === 'fail' && hidden.has(key(f)))
 }
 
 /** A length that nearly every plan states: its unit serves for lengths that the plan leaves out. */
@@ -76,7 +82,7 @@ interface Search {
 function trial(s: Search, path: string, text: string | number | boolean): Trial | null {
   const after = s.judge(withValue(s.document, path, text))
   const finding = after.find((f) => key(f) === key(s.target))
-  return finding && cures(s.target, finding) ? { text, after, finding } : null
+  return cures(s.target, finding) ? { text, after, finding: finding ?? null } : null
 }
 
 type Along = Lever & { along: { to: number; unit: Unit; step: number; from?: number } }
@@ -124,22 +130,34 @@ function searchAlong(s: Search, lever: Along): Trial | null {
   return best
 }
 
+/** The first value that cures and reveals nothing; where each reveals something, the first that reveals least. */
 function searchAmong(s: Search, lever: Lever & { among: readonly (string | number | boolean)[] }): Trial | null {
   const now = valueAt(s.document, lever.set)
+  let best: Trial | null = null
+  let least = Number.POSITIVE_INFINITY
   for (const text of lever.among) {
     if (text === now) continue
     const found = trial(s, lever.set, text)
-    if (found && !worsened(s.before, found.after)) return found
+    if (!found || worsened(s.before, found.after)) continue
+    const faults = revealed(s.before, found.after).length
+    if (faults < least) [best, least] = [found, faults]
+    if (faults === 0) break
   }
-  return null
+  return best
 }
 
-const plain = (v: unknown): string | number | boolean | null =>
-  typeof v === 'string' || typeof v === 'number' || typeof v === 'boolean' ? v : null
+/** What stood at a place, in one text; a pipe by measure by its name, else by its measures. */
+function plain(v: unknown): string | number | boolean | null {
+  if (typeof v === 'string' || typeof v === 'number' || typeof v === 'boolean') return v
+  if (typeof v !== 'object' || v === null) return null
+  if ('name' in v && typeof v.name === 'string') return v.name
+  const measures = Object.values(v).filter((x) => typeof x === 'string' && /^\d/.test(x))
+  return measures.length === 0 ? null : measures.join(' × ')
+}
 
 function remedy(s: Search, lever: Lever): Remedy | null {
   const found = 'along' in lever ? searchAlong(s, lever as Along) : searchAmong(s, lever)
-  if (!found || !found.finding.measured || worsened(s.before, found.after)) return null
+  if (!found || worsened(s.before, found.after)) return null
   const now = new Map(found.after.map((f) => [key(f), f]))
   const also = s.before.filter(
     (f) => f !== s.target && f.verdict !== 'pass' && f.verdict !== 'unknown' && cures(f, now.get(key(f))),
@@ -148,8 +166,9 @@ function remedy(s: Search, lever: Lever): Remedy | null {
     set: lever.set,
     from: plain(valueAt(s.document, lever.set)),
     to: found.text,
-    gives: found.finding.measured,
+    gives: found.finding?.measured ?? null,
     alsoCures: also.map((f) => f.id),
+    reveals: revealed(s.before, found.after).map((f) => f.id),
   }
 }
 

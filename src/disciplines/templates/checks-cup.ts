@@ -9,11 +9,14 @@ import { practiceLengths } from '../../tables/practice.ts'
 import { perRingFewer, STEP_m } from './checks-bore.ts'
 import type { CupFacts } from './cup-facts.ts'
 import type { TemplatesFacts } from './index.ts'
-import { narrowerPipes, widerPipes } from './pipe-choice.ts'
+import { pipesOfBore } from './pipe-choice.ts'
 
 interface Seated extends CupFacts {
   readonly joint: TemplatesFacts['joint']
 }
+
+/** The widest bore on which the rim still rests. */
+const mostBore = (plan: Plan): number => plan.column?.cup?.rim_m ?? 0
 
 /** Rim over bore, on the diameter: what the cup hangs by. */
 const ledge: Check<Seated> = {
@@ -26,7 +29,7 @@ const ledge: Check<Seated> = {
       must: { min: 0 },
       want: { min: practiceLengths.rows['cup-rim'].low_m },
       slots: { rim: quantity(plan.column?.cup?.rim_m ?? 0, 'm'), bore: quantity(joint.stubPipe.bore_m, 'm') },
-      levers: [among('column/stub/pipe', narrowerPipes(joint.stubPipe))],
+      levers: [among('column/stub/pipe', pipesOfBore(joint.stubPipe, plan.column?.cup?.body_m ?? 0, mostBore(plan)))],
     }),
   ],
 }
@@ -49,7 +52,7 @@ const play: Check<Seated> = {
           slit: quantity(slit_m, 'm'),
           overlap: quantity(overlap_m, 'm'),
         },
-        levers: [among('column/stub/pipe', widerPipes(joint.stubPipe, body_m))],
+        levers: [among('column/stub/pipe', pipesOfBore(joint.stubPipe, body_m, mostBore(plan)))],
       }),
     ]
   },

@@ -4,11 +4,13 @@ import { along, among } from '../../findings/levers.ts'
 import { quantity } from '../../kernel/units.ts'
 import { asBuilt, type Pipe, pipeOfRow } from '../../plan/pipe.ts'
 import type { Plan } from '../../plan/plan.ts'
-import { cements, holeClearances } from '../../tables/joining.ts'
+import { holeClearances } from '../../tables/joining.ts'
 import { type PipesNear, pipesNear } from '../../tables/pipe-match.ts'
 import { pipes } from '../../tables/pipes.ts'
 import { practiceLengths } from '../../tables/practice.ts'
-import { STEP_m } from './checks-bore.ts'
+
+/** Step in which a gap is planned. */
+const GAP_STEP_m = 0.0001
 
 /** Most names that a sentence lists. */
 const NAMES = 3
@@ -18,9 +20,22 @@ function listed(at: string, pipe: Pipe | undefined, tape: Parameters<typeof asBu
   const source = practiceLengths.source
   if (pipe === undefined) return [unknown('templates/known-pipe', { at, source, needs: [at] })]
   const built = asBuilt(pipe, tape)
-  if (!built.measured) return []
+  if (!built.measured) return named(at, built)
   const near = pipesNear({ outside_m: built.outside_m, wall_m: built.wall_m })
   return [knownPipe(at, built, near), ...marking(at, built, near)]
+}
+
+/** A pipe known by its row: nothing was measured that could say otherwise. */
+function named(at: string, pipe: Pipe): Finding[] {
+  const own = { id: pipe.row!, distance_m: 0, wallDistance_m: null }
+  const near = {
+    matches: [own],
+    nearest: [own],
+    ambiguous: false,
+    outsides_m: [pipe.outside_m],
+    walls_m: [pipe.wall_m],
+  }
+  return [knownPipe(at, pipe, near), ...marking(at, pipe, near)]
 }
 
 /** Outside diameter as measured against the nearest row. */
@@ -70,60 +85,22 @@ export function pipeFindings(plan: Plan): readonly Finding[] {
   ]
 }
 
-const plasticOf = (pipe: Pipe): string => (pipe.foamCore && pipe.plastic === 'PVC-U' ? 'PVC-U-foam-core' : pipe.plastic)
-
-/** Whether the two plastics can be cemented at all. */
-export function cementFindings(plan: Plan): readonly Finding[] {
-  const { pipe, stub } = plan.column ?? {}
-  const terms = { at: 'column/stub/joint', source: cements.source }
-  const id = 'templates/cement'
-  if (stub?.joint === undefined) return [unknown(id, { ...terms, needs: ['column/stub/joint'] })]
-  if (stub.joint !== 'cement') return []
-  const needs = [
-    ...(pipe === undefined || pipe.plastic === 'unknown' ? ['column/pipe'] : []),
-    ...(stub.pipe === undefined || stub.pipe.plastic === 'unknown' ? ['column/stub/pipe'] : []),
-  ]
-  if (pipe === undefined || stub.pipe === undefined || needs.length > 0) return [unknown(id, { ...terms, needs })]
-  const pair = [plasticOf(pipe), plasticOf(stub.pipe)]
-  const row = Object.values(cements.rows).find(
-    (r) => (r.one === pair[0] && r.other === pair[1]) || (r.one === pair[1] && r.other === pair[0]),
-  )
-  if (row === undefined) return [unknown(id, { ...terms, needs: ['column/stub/pipe'] })]
-  return [
-    judge(id, quantity(row.holds ? 0 : 1, 'count'), {
-      ...terms,
-      source: row.source ?? cements.source,
-      must: { max: 0 },
-      slots: { column: pair[0]!, stub: pair[1]!, cement: row.cement },
-      levers: [among('column/stub/joint', ['grommet', 'silicone'])],
-    }),
-  ]
-}
-
-/** Gap of the joint against what holds it; on the radius. */
+/** Gap of a joint of silicone, on the radius; cement is judged with the plastics that it must join. */
 export function gapFindings(plan: Plan): readonly Finding[] {
   const stub = plan.column?.stub
-  const terms = { at: 'column/stub/gap', source: practiceLengths.source }
+  if (stub?.joint !== 'silicone') return []
+  const terms = { at: 'column/stub/gap', source: holeClearances.source }
   const id = 'templates/joint-gap'
-  if (stub?.joint !== 'cement' && stub?.joint !== 'silicone') return []
   if (stub.gap_m === undefined) return [unknown(id, { ...terms, needs: ['column/stub/gap'] })]
-  const { clearanceLow_m, clearanceHigh_m } = holeClearances.rows[stub.joint]
+  const { clearanceLow_m, clearanceHigh_m } = holeClearances.rows.silicone
   if (clearanceLow_m === null || clearanceHigh_m === null) return []
-  const cemented = stub.joint === 'cement'
-  const want = {
-    min: clearanceLow_m / 2,
-    max: cemented ? practiceLengths.rows['cement-gap'].high_m : clearanceHigh_m / 2,
-  }
+  const want = { min: clearanceLow_m / 2, max: clearanceHigh_m / 2 }
   return [
     judge(id, quantity(stub.gap_m, 'm'), {
       ...terms,
-      must: cemented ? { max: practiceLengths.rows['heavy-cement-gap'].high_m } : {},
       want,
       slots: { joint: stub.joint, from: quantity(want.min, 'm'), to: quantity(want.max, 'm') },
-      levers: [
-        along('column/stub/gap', stub.gap_m > want.max ? want.min : want.max, 'm', STEP_m / 20),
-        ...(cemented ? [among('column/stub/joint', ['silicone'])] : []),
-      ],
+      levers: [along('column/stub/gap', stub.gap_m > want.max ? want.min : want.max, 'm', GAP_STEP_m)],
     }),
   ]
 }

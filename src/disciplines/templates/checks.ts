@@ -9,7 +9,7 @@ import { holeChecks } from './checks-hole.ts'
 import { lipChecks } from './checks-lip.ts'
 import { fittingFindings, plainHoleChecks } from './checks-other.ts'
 import { paperFindings } from './checks-paper.ts'
-import { cementFindings, gapFindings, pipeFindings } from './checks-pipe.ts'
+import { gapFindings, pipeFindings } from './checks-pipe.ts'
 import { pocketChecks } from './checks-pocket.ts'
 import type { JointRoom, PocketFacts, TemplatesFacts } from './index.ts'
 import { plainHoleFacts } from './plain-hole-facts.ts'
@@ -25,7 +25,6 @@ function stubFindings(plan: Plan, { room, templates }: Sites): readonly Finding[
     ...fitFindings(plan, room),
     ...checked([...holeChecks, ...boreChecks, ...lipChecks], templates, plan),
     ...cupFindings(plan, templates),
-    ...cementFindings(plan),
     ...gapFindings(plan),
   ]
 }

@@ -2,18 +2,19 @@ import { type Pipe, pipeOfRow } from '../../plan/pipe.ts'
 import { type PipeId, pipes } from '../../tables/pipes.ts'
 
 /** Most pipes that a remedy tries. */
-const MOST = 12
+const MOST = 30
 
 interface Choice {
   readonly label: string
   readonly standard: string
-  readonly plastic: string
   readonly outside_m: number
   readonly wall_m: number
+  readonly bore_m: number
 }
 
 const choices: readonly Choice[] = (Object.keys(pipes.rows) as PipeId[]).map((id) => ({
   ...pipes.rows[id],
+  bore_m: pipeOfRow(id).bore_m,
   label: pipeOfRow(id).label,
 }))
 
@@ -27,11 +28,11 @@ function oneOfEach(list: readonly Choice[], wall_m: number): Choice[] {
   return [...best.values()]
 }
 
-/** Pipes of the table to try in place of one: its own standard first, then its plastic; the nearest in size first. */
-function others(pipe: Pipe, fits: (outside_m: number) => boolean): readonly string[] {
+/** Pipes of the table to try in place of one: its own standard first, then the others; the nearest in size first. */
+function others(pipe: Pipe, fits: (choice: Choice) => boolean): readonly string[] {
   const near = (a: Choice, b: Choice) =>
     Math.abs(a.outside_m - pipe.outside_m) - Math.abs(b.outside_m - pipe.outside_m) || a.wall_m - b.wall_m
-  const usable = choices.filter((c) => c.plastic === pipe.plastic && fits(c.outside_m))
+  const usable = choices.filter(fits)
   const own = usable.filter((c) => c.standard === pipe.standard)
   const foreign = usable.filter((c) => c.standard !== pipe.standard)
   const ordered = [own, foreign].flatMap((list) => oneOfEach(list, pipe.wall_m).sort(near))
@@ -40,8 +41,12 @@ function others(pipe: Pipe, fits: (outside_m: number) => boolean): readonly stri
 
 /** Pipes of the table that are narrower than one and no wider than a limit, widest first. */
 export const narrowerPipes = (pipe: Pipe, limit_m = Number.POSITIVE_INFINITY): readonly string[] =>
-  others(pipe, (outside_m) => outside_m < pipe.outside_m && outside_m <= limit_m)
+  others(pipe, (c) => c.outside_m < pipe.outside_m && c.outside_m <= limit_m)
 
 /** Pipes of the table that are wider than one and no narrower than a limit, narrowest first. */
 export const widerPipes = (pipe: Pipe, limit_m = 0): readonly string[] =>
-  others(pipe, (outside_m) => outside_m > pipe.outside_m && outside_m >= limit_m)
+  others(pipe, (c) => c.outside_m > pipe.outside_m && c.outside_m >= limit_m)
+
+/** Pipes of the table whose bore lies between two limits, the nearest in outside diameter first. */
+export const pipesOfBore = (pipe: Pipe, least_m: number, most_m: number): readonly string[] =>
+  others(pipe, (c) => c.bore_m >= least_m && c.bore_m <= most_m)

@@ -40,11 +40,14 @@ export function remedyText(remedy: Remedy, words: Words, display: Display): stri
     place: placeName(remedy.set, words),
     from: remedy.from === null ? words.phrases['nothing']! : String(remedy.from),
     to: String(remedy.to),
-    gives: shownText(remedy.gives, display),
+    gives: remedy.gives === null ? '' : shownText(remedy.gives, display),
   }
-  const also = remedy.alsoCures.map((id) => words.findings[id]?.short ?? id)
-  const main = fill(words.phrases['remedy']!, slots)
-  return also.length === 0 ? main : `${main} ${fill(words.phrases['also-cures']!, { list: also.join(', ') })}`
+  const short = (ids: readonly string[]) => ids.map((id) => words.findings[id]?.short ?? id).join(', ')
+  return [
+    fill(words.phrases[remedy.gives === null ? 'remedy-ends' : 'remedy']!, slots),
+    ...(remedy.alsoCures.length === 0 ? [] : [fill(words.phrases['also-cures']!, { list: short(remedy.alsoCures) })]),
+    ...(remedy.reveals.length === 0 ? [] : [fill(words.phrases['reveals']!, { list: short(remedy.reveals) })]),
+  ].join(' ')
 }
 
 export function findingText(finding: Finding, words: Words, display: Display): FindingText {

@@ -154,18 +154,11 @@ const pipe: Readonly<Record<string, FindingWords>> = {
     fail: '{measured} listed sizes are within a tape’s error of {outside}: {names}.',
     because: 'Caps, plugs and couplings for one do not seal on the other, though a tape cannot tell them apart.',
   },
-  'templates/cement': {
-    short: 'Plastics that cement',
-    pass: '{stub} on {column} holds with {cement} cement.',
-    watch: '{stub} on {column} may not hold with cement.',
-    fail: 'Cement does not hold {stub} on {column}: it peels like skin. Use a grommet or another seal, or buy the stub in the column’s plastic.',
-    because: 'Solvent cement dissolves both faces into one; a plastic that it does not dissolve is only painted.',
-  },
   'templates/joint-gap': {
     short: 'Gap of the joint',
     pass: 'The gap of {measured} on the radius suits {joint} ({from} to {to}).',
     watch: 'The gap of {measured} on the radius is outside what suits {joint}: {from} to {to}.',
-    fail: 'The gap of {measured} on the radius is more than even heavy {joint} fills: {must}. It would weep at low flow.',
+    fail: 'The gap of {measured} on the radius is outside what suits {joint}: {from} to {to}.',
     because:
       'Thin gaps cannot take in the sealant, wide ones are bridged and creep open; water finds them at low flow.',
   },
