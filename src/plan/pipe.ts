@@ -1,3 +1,4 @@
+import { type MaterialId, materials } from '../tables/materials.ts'
 import { pipeNamed, pipesNear } from '../tables/pipe-match.ts'
 import { type PipeId, pipes } from '../tables/pipes.ts'
 import { choice, flag, named, quantity, section, text, type ValuesOf } from './field.ts'
@@ -90,6 +91,12 @@ export function asBuilt(
   const outside_m = tape.circumference_m === undefined ? pipe.outside_m : tape.circumference_m / Math.PI
   const bore_m = tape.wall_m === undefined ? outside_m - (pipe.outside_m - pipe.bore_m) : outside_m - 2 * tape.wall_m
   return { ...pipe, outside_m, wall_m: tape.wall_m ?? pipe.wall_m, bore_m, measured: true }
+}
+
+/** The plastic that the marking names, by its row in the table; null where the plan does not tell. */
+export function plasticOf(pipe: Pick<Pipe, 'plastic' | 'foamCore'> | undefined): MaterialId | null {
+  if (pipe === undefined || !Object.hasOwn(materials.rows, pipe.plastic)) return null
+  return pipe.foamCore && pipe.plastic === 'PVC-U' ? 'PVC-U-foam-core' : (pipe.plastic as MaterialId)
 }
 
 /** Names of the pipes nearest to an outside diameter, for messages. */

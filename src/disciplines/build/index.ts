@@ -10,7 +10,6 @@ import { partsOfTheLoop, raising } from './steps-stand.ts'
 import { testing } from './steps-test.ts'
 import { type JointWaits, jointWaits } from './waits.ts'
 
-export { plasticOf } from './plastics.ts'
 export { topHeight } from './situation.ts'
 export type { BuildNeighbours, BuildSlots, JointWaits, Need, Situation, Step, StepId, Timed }
 

@@ -1,19 +1,13 @@
 import type { Finding } from '../../findings/finding.ts'
 import { judge, unknown } from '../../findings/judge.ts'
-import { along, among } from '../../findings/levers.ts'
+import { among } from '../../findings/levers.ts'
 import { quantity } from '../../kernel/units.ts'
 import { isKnown, type Known } from '../../plan/known.ts'
+import { plasticOf } from '../../plan/pipe.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { cementFor } from '../../tables/joining-times.ts'
 import { type MaterialId, materials } from '../../tables/materials.ts'
-import { practiceLengths } from '../../tables/practice.ts'
 import type { PartsFacts } from './index.ts'
-
-/** The plastic that the marking names; null where the plan does not tell. */
-function plastic(pipe: { readonly plastic: string; readonly foamCore: boolean } | undefined): MaterialId | null {
-  if (pipe === undefined || !Object.hasOwn(materials.rows, pipe.plastic)) return null
-  return pipe.foamCore && pipe.plastic === 'PVC-U' ? 'PVC-U-foam-core' : (pipe.plastic as MaterialId)
-}
 
 /** Joints that hold a plastic which no cement holds, in the order in which a grower would try them. */
 function otherJoints(one: MaterialId, other: MaterialId): string[] {
@@ -28,7 +22,7 @@ function cement(plan: Plan, facts: PartsFacts): Finding[] {
   const { pipe, stub, sites } = plan.column ?? {}
   if (stub?.joint !== 'cement' || (sites?.method ?? 'stub') !== 'stub') return []
   const at = 'column/stub/joint'
-  const [one, other] = [plastic(pipe), plastic(stub.pipe)]
+  const [one, other] = [plasticOf(pipe), plasticOf(stub.pipe)]
   const terms = { at, must: { max: 0 }, source: 'from-memory' as const }
   if (one === null || other === null) {
     const needs = [
@@ -48,29 +42,6 @@ function cement(plan: Plan, facts: PartsFacts): Finding[] {
   ]
 }
 
-/** Cement does not fill gaps. */
-function cementGap(plan: Plan): Finding[] {
-  const { stub, sites } = plan.column ?? {}
-  if (stub?.joint !== 'cement' || (sites?.method ?? 'stub') !== 'stub') return []
-  const at = 'column/stub/gap'
-  const terms = {
-    at,
-    must: { max: practiceLengths.rows['heavy-cement-gap'].high_m },
-    want: { max: practiceLengths.rows['cement-gap'].high_m },
-    source: practiceLengths.source,
-  }
-  if (stub.gap_m === undefined) return [unknown('parts/cement-gap', { ...terms, needs: [at] })]
-  return [
-    judge('parts/cement-gap', quantity(stub.gap_m, 'm'), {
-      ...terms,
-      levers: [along(at, practiceLengths.rows['glue-gap-radius'].low_m, 'm', GAP_STEP_m)],
-    }),
-  ]
-}
-
-/** Step in which a gap is planned. */
-const GAP_STEP_m = 0.0001
-
 /** A sum that leaves parts out says so. */
 function prices({ total, parts }: PartsFacts): Finding {
   const terms = { at: 'prices', source: 'common-practice' as const, slots: { parts: parts.length } }
@@ -83,4 +54,4 @@ function prices({ total, parts }: PartsFacts): Finding {
 
 /** Judges what is bought and whether it can be joined. */
 export const partsFindings = (plan: Plan, facts: Known<PartsFacts>): readonly Finding[] =>
-  isKnown(facts) ? [...cement(plan, facts.known), ...cementGap(plan), prices(facts.known)] : []
+  isKnown(facts) ? [...cement(plan, facts.known), prices(facts.known)] : []

@@ -9,14 +9,6 @@ export const parts: Readonly<Record<string, FindingWords>> = {
     because:
       'Solvent cement melts two faces into one; it does that only with some plastics, and look-alikes are not among them.',
   },
-  'parts/cement-gap': {
-    short: 'Gap that cement can close',
-    pass: 'A gap of {measured} is close enough for cement (at most {want}).',
-    watch:
-      'A gap of {measured} is wider than ordinary cement closes ({want}): take heavy-bodied cement, or plan a closer hole.',
-    fail: 'A gap of {measured} is wider than even heavy-bodied cement closes ({must}). Plan a closer hole, or take silicone.',
-    because: 'Cement shrinks as its solvent leaves, so a wide gap is bridged by a skin that weeps.',
-  },
   'parts/prices': {
     short: 'Prices known',
     pass: '{parts} parts; those with a price add up to {sum}; {measured} have none.',
