@@ -24,7 +24,7 @@ export function RemedyView(props: { readonly finding: Finding; readonly remedy: 
         <Show when={props.finding.measured}>{(m) => <Bare of={m()} why={ofFinding(key())} />}</Show>
         <span class="ar">→</span>
         <b>
-          <Bare of={props.remedy.gives} why={ofFinding(key())} />
+          <Show when={props.remedy.gives}>{(gives) => <Bare of={gives()} why={ofFinding(key())} />}</Show>
         </b>
       </p>
       <p class="act">
