@@ -15,14 +15,3 @@ export const standingPractice = table({
     oldestWeek: { value: 5, unit: 'week', note: 'age at which leafy plants are cut' },
   },
 })
-
-/** Force coefficient of a tank that stands on the floor. */
-export const tankForce = table({
-  title: 'Force coefficient of a tank on the floor',
-  columns: { forceCoefficient: 'force over pressure and projected area, height about as width' },
-  source: 'ASCE.7',
-  rows: {
-    rectangular: { forceCoefficient: 1.3, note: 'figure 29.4-1, square, wind on a face, h/D = 1' },
-    round: { forceCoefficient: 0.7, note: 'figure 29.4-1, round, h/D = 1' },
-  },
-})

@@ -1,0 +1,160 @@
+import { type Check, checked } from '../../findings/check.ts'
+import type { Finding, Lever } from '../../findings/finding.ts'
+import { judge } from '../../findings/judge.ts'
+import { along, among } from '../../findings/levers.ts'
+import { band, quantity } from '../../kernel/units.ts'
+import type { Plan } from '../../plan/plan.ts'
+import { stabilityFactors } from '../../tables/stability.ts'
+import { rowSource } from '../../tables/table.ts'
+import { floorChecks } from './checks-floor.ts'
+import { sectionChecks } from './checks-section.ts'
+import type { StructureFacts } from './index.ts'
+import { strappedRatio, type TippingCell, type TippingFacts } from './tipping-facts.ts'
+
+const { 'free-standing': free, balance } = stabilityFactors.rows
+const balanceSource = rowSource(stabilityFactors, 'balance')
+const anchored = (plan: Plan) => plan.column?.base?.anchored === true
+const ownFoot = (plan: Plan) => plan.column?.base?.kind === 'own foot'
+const windy = (plan: Plan) => (plan.place?.gust_m_s ?? 0) > 0
+
+/** What a grower can do so that a tower stands: tie it, weigh it down, widen its foot. */
+function levers(plan: Plan, t: TippingFacts): readonly Lever[] {
+  const strap: Lever[] = anchored(plan) ? [] : [among('column/base/anchored', [true])]
+  const ballast_kg = plan.column?.base?.ballast_kg ?? 0
+  const step_kg = 5
+  const width_m = plan.column?.base?.footWidth_m
+  return [
+    ...strap,
+    along('column/base/ballast', ballast_kg + 2 * t.ballast_kg + 4 * step_kg, 'kg', step_kg, ballast_kg),
+    ...(ownFoot(plan) && width_m !== undefined
+      ? [along('column/base/footWidth', Math.max(width_m, 2 * t.baseNeeded_m), 'm', 0.05)]
+      : []),
+  ]
+}
+
+const ratioOf = (plan: Plan, t: TippingFacts, cell: TippingCell): number =>
+  anchored(plan) ? strappedRatio(t, cell) : (cell.ratio ?? 0)
+
+/** The gust of the place against the weight, with the strap where there is one. */
+const tips = (
+  id: 'structure/tips-full' | 'structure/tips-low',
+  of: (t: TippingFacts) => TippingCell,
+  at: string,
+): Check<TippingFacts> => ({
+  id,
+  safety: true,
+  at,
+  source: balanceSource,
+  applies: (plan) => windy(plan) && !(id === 'structure/tips-full' && ownFoot(plan)),
+  judged: (t, plan, terms) => {
+    const cell = of(t)
+    return [
+      judge(id, quantity(ratioOf(plan, t, cell), '1'), {
+        ...terms,
+        must: { min: balance.ratio },
+        want: { min: free.ratio },
+        slots: {
+          gust: quantity(t.gust_m_s, 'm_s'),
+          volume: quantity(cell.level.volume_m3, 'm3'),
+          mass: quantity(cell.mass_kg, 'kg'),
+          falls: quantity(cell.falls_m_s, 'm_s'),
+          strap: quantity(cell.strap_N, 'N'),
+          strapHeight: quantity(t.strap.height_m, 'm'),
+          ballast: quantity(t.ballast_kg, 'kg'),
+        },
+        levers: levers(plan, t),
+      }),
+    ]
+  },
+})
+
+/** Someone who hangs on or stumbles: the tank at its lowest and the plants at their lightest. */
+const pushed = (
+  id: 'structure/child-pull' | 'structure/lean',
+  who: 'child' | 'adult',
+  children: (plan: Plan) => boolean,
+): Check<TippingFacts> => ({
+  id,
+  safety: true,
+  at: 'column/base',
+  source: balanceSource,
+  judged: (t, plan, terms) => {
+    const strap_N_m = anchored(plan) ? t.strap.capacity_N * t.strap.height_m : 0
+    const least = t.cells.reduce((a, b) => (b.righting_N_m < a.righting_N_m ? b : a))
+    const scale = (least.righting_N_m + strap_N_m) / least.righting_N_m
+    const { low, high, strap_N } = t[who]
+    return [
+      judge(id, band(low * scale, high * scale, '1'), {
+        ...terms,
+        // Where children come a tower must hold; elsewhere it is to be watched.
+        ...(children(plan) ? { must: { min: balance.ratio } } : { want: { min: balance.ratio } }),
+        slots: { strap: quantity(strap_N, 'N'), strapHeight: quantity(t.strap.height_m, 'm') },
+        levers: levers(plan, t),
+      }),
+    ]
+  },
+})
+
+/** Pull in the strap at the worst of levels and weeks, against what strap and anchor carry; 0 where there is none. */
+const strap: Check<TippingFacts> = {
+  id: 'structure/strap',
+  safety: true,
+  at: 'column/base/anchored',
+  source: 'derived.moments',
+  applies: windy,
+  judged: (t, plan, terms) => {
+    const tied = anchored(plan)
+    return [
+      judge('structure/strap', quantity(t.strap.wind_N, 'N'), {
+        ...terms,
+        must: { max: tied ? t.strap.capacity_N : 0 },
+        slots: {
+          gust: quantity(t.gust_m_s, 'm_s'),
+          strapHeight: quantity(t.strap.height_m, 'm'),
+          capacity: quantity(t.strap.capacity_N, 'N'),
+          refill: t.refill_m3 === null ? '—' : quantity(t.refill_m3, 'm3'),
+          falls: quantity(t.worst.falls_m_s, 'm_s'),
+        },
+        levers: tied
+          ? [along('column/base/strapHeight', t.strap.height_m * 1.5, 'm', 0.05, t.strap.height_m)]
+          : levers(plan, t),
+      }),
+    ]
+  },
+}
+
+/** Width of the base against the one that would stand free in the gust. */
+const baseWidth: Check<TippingFacts> = {
+  id: 'structure/base-width',
+  safety: true,
+  at: 'column/base',
+  source: rowSource(stabilityFactors, 'free-standing'),
+  judged: (t, plan, terms) => [
+    judge('structure/base-width', quantity(t.base_m, 'm'), {
+      ...terms,
+      at: ownFoot(plan) ? 'column/base/footWidth' : 'reservoir/outsideWidth',
+      want: anchored(plan) ? {} : { min: t.baseNeeded_m },
+      slots: { needed: quantity(t.baseNeeded_m, 'm'), gust: quantity(t.gust_m_s, 'm_s') },
+      levers: levers(plan, t),
+    }),
+  ],
+}
+
+const withChildren = (plan: Plan) => plan.place?.children === true || plan.place?.setting === 'school'
+
+const tippingChecks: readonly Check<TippingFacts>[] = [
+  tips('structure/tips-full', (t) => t.atFill, 'reservoir/fillVolume'),
+  // Without a tank under it the age of the plants decides; with one the lowest water.
+  tips('structure/tips-low', (t) => t.worst, 'column/base'),
+  pushed('structure/child-pull', 'child', withChildren),
+  pushed('structure/lean', 'adult', () => false),
+  strap,
+  baseWidth,
+]
+
+/** Whether it stands, whether its column holds, whether the floor carries it. */
+export const structureFindings = (plan: Plan, facts: StructureFacts): readonly Finding[] => [
+  ...checked(tippingChecks, facts.tipping, plan),
+  ...checked(sectionChecks, facts.section, plan),
+  ...checked(floorChecks, facts.floor, plan),
+]
