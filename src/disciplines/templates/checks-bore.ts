@@ -5,6 +5,7 @@ import { along, among, fewer } from '../../findings/levers.ts'
 import { band, quantity } from '../../kernel/units.ts'
 import type { Known } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
+import { practiceRatios } from '../../tables/practice.ts'
 import { tubing } from '../../tables/tubing.ts'
 import type { JointRoom, TemplatesFacts } from './index.ts'
 import { narrowerPipes, widerPipes } from './pipe-choice.ts'
@@ -29,6 +30,7 @@ const stubFits: Check<JointRoom> = {
       judge(stubFits.id, quantity(room_m, 'm'), {
         ...terms,
         must: { min: 0 },
+        want: { min: (practiceRatios.rows.ovality.high * column.bore_m) / 4 },
         slots: {
           stub: quantity(stubPipe.outside_m, 'm'),
           column: quantity(column.outside_m, 'm'),
