@@ -32,7 +32,9 @@ function longestPiece(m: MaterialCuts): Finding[] {
   if (m.usable_m === null || m.pieces.length === 0) return []
   const wedge_m = m.longest_m - Math.max(...m.pieces.map((p) => p.length_m))
   const levers: Lever[] =
-    m.of === 'hose' || m.of === 'return' ? [] : [along(at, Math.max(STEP_m, m.usable_m - wedge_m), 'm', STEP_m)]
+    m.of === 'hose' || m.of === 'return'
+      ? []
+      : [along(at, Math.max(STEP_m, m.usable_m - wedge_m - STEP_m), 'm', STEP_m)]
   return [
     judge('cuts/longest-piece', quantity(m.longest_m, 'm'), {
       ...terms,

@@ -113,6 +113,14 @@ describe('bounds of the findings', () => {
     expect(longest('1987.2 mm')['cuts/longest-piece column/length']).toBe('pass')
     expect(longest('1987.3 mm')['cuts/longest-piece column/length']).toBe('fail')
   })
+  it('offers to shorten the column to a whole millimetre that fits', () => {
+    const finding = cutsFindings(cutsOf(withValue(balcony, 'column/length', '2 m'), 24))[0]
+    const lever = finding?.levers[0]
+    expect(lever).toMatchObject({ set: 'column/length', along: { unit: 'm', step: 0.001 } })
+    const to = lever && 'along' in lever ? lever.along.to : 0
+    // From 2000 mm down in whole millimetres, the last before the end must fit: 1987 mm of 1987.2 mm.
+    expect(2 - 0.001 * Math.floor((2 - to) / 0.001 + 1e-9)).toBeCloseTo(1.987, 9)
+  })
   it('asks for lengths of pipe where none is listed', () => {
     const finding = cutsFindings(cutsOf({ ...balcony, stock: { kerf: '1.4 mm' } }, 24))[0]
     expect(finding).toMatchObject({ id: 'cuts/longest-piece', verdict: 'unknown', needs: ['stock/lengths'] })

@@ -4,14 +4,18 @@ import { hoursOf, type StepText, stepTexts } from '../../../render/tables/steps.
 import { english } from '../../../render/words/en/english.ts'
 import { fill } from '../../../render/words/fill.ts'
 import { displayOf } from '../display.ts'
-import { EXIT, isStop, json, out, say } from '../io.ts'
+import { EXIT, isStop, json, out, say, stop } from '../io.ts'
 import type { CommandOf } from '../main.ts'
 import { needsText, planFile } from '../plan-file.ts'
 
-function printed(s: StepText): string {
+/** Day and hour of a step on the clock of whoever asks, where a start is given. */
+const clock = (start_ms: number | null, s: StepText): string =>
+  start_ms === null ? s.starts : new Date(start_ms + s.starts_s * 1000).toLocaleString('sv-SE').slice(0, 16)
+
+function printed(s: StepText, start_ms: number | null): string {
   const t = english.tables
   return [
-    `${s.number}. ${s.title}  (${[s.starts, s.hands, s.stay, s.away].filter((x) => x !== null).join(', ')})`,
+    `${s.number}. ${s.title}  (${[clock(start_ms, s), s.hands, s.stay, s.away].filter((x) => x !== null).join(', ')})`,
     ...s.waits.map((w) => `   ${t['step-wait']}: ${w}`),
     ...s.cautions.map((c) => `   ${t['step-caution']}: ${c}`),
     ...s.acts.map((a) => `   - ${a}`),
@@ -23,10 +27,16 @@ function printed(s: StepText): string {
 export const steps: CommandOf = {
   name: 'steps',
   summary: 'how to build it: acts, cautions, tests and waits in order',
-  describe: (c) => c.argument('<plan>', 'plan file, or - for standard input'),
+  describe: (c) =>
+    c
+      .argument('<plan>', 'plan file, or - for standard input')
+      .option('--start <time>', 'when the first step begins, such as 2027-05-01T08:00'),
   run: ([path], options) => {
     const read = planFile(path!)
     if (isStop(read)) return read
+    const start = typeof options['start'] === 'string' ? Date.parse(options['start']) : null
+    if (Number.isNaN(start))
+      return stop(`“${options['start']}” is no time. Write it like 2027-05-01T08:00.`, EXIT.usage)
     const { facts, findings } = evaluate(read.plan)
     const fails = findings.some((f) => f.id.startsWith('build/') && f.verdict === 'fail')
     const code = read.issues.length > 0 ? EXIT.input : fails ? EXIT.fails : EXIT.holds
@@ -39,7 +49,7 @@ export const steps: CommandOf = {
       out(
         fill(english.tables['time-line']!, { hands: String(hoursOf(hands_s)), alone: String(hoursOf(elapsedAlone_s)) }),
       )
-      for (const s of texts) out(`\n${printed(s)}`)
+      for (const s of texts) out(`\n${printed(s, start)}`)
     }
     return code
   },

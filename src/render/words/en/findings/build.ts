@@ -11,8 +11,8 @@ export const build: Readonly<Record<string, FindingWords>> = {
   'build/laser': {
     short: 'No PVC into a laser',
     pass: 'No PVC is meant for a laser.',
-    watch: '{measured} pipes are PVC or of no stated plastic.',
-    fail: 'A laser is planned, and {measured} pipes are PVC or of no stated plastic. PVC in a laser gives off hydrogen chloride. Use the sheets with a marker or a router.',
+    watch: 'Pipes of PVC or of no stated plastic: {measured}.',
+    fail: 'A laser is planned, with pipes of PVC or of no stated plastic: {measured}. PVC in a laser gives off hydrogen chloride. Use the sheets with a marker or a router.',
     because: 'Hydrogen chloride harms lungs and eats the machine; no filter at home holds it.',
   },
   'build/strap': {

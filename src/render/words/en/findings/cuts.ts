@@ -17,7 +17,7 @@ export const cuts: Readonly<Record<string, FindingWords>> = {
   },
   'cuts/proved': {
     short: 'Cutting plan proved best',
-    pass: 'No plan for the {what} pieces takes less than this one ({sticks} lengths).',
+    pass: 'No plan for the {what} pieces takes less than this one; lengths: {sticks}.',
     watch:
       'The plan for the {what} pieces takes {value}; {measured} less may be possible, which was neither found nor ruled out.',
     fail: 'The plan for the {what} pieces takes {value}; {measured} less may be possible.',
@@ -25,9 +25,9 @@ export const cuts: Readonly<Record<string, FindingWords>> = {
   },
   'cuts/stock-enough': {
     short: 'Enough on hand',
-    pass: 'What the plan lists gives all {wanted} {what} pieces.',
-    watch: 'What the plan lists leaves {measured} of {wanted} {what} pieces uncut.',
-    fail: '{measured} of {wanted} {what} pieces find no length any more: the lengths on hand are used up. Add lengths, or a length that the shop sells.',
+    pass: 'The lengths listed give every {what} piece ({wanted}).',
+    watch: 'The lengths listed leave {what} pieces uncut: {measured} of {wanted}.',
+    fail: 'The lengths on hand are used up while {what} pieces are still to be cut: {measured} of {wanted}. Add lengths, or a length that the shop sells.',
     because: 'Every piece must come from a length that is there or can be bought.',
   },
 }
