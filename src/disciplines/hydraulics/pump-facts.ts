@@ -2,7 +2,7 @@ import { isKnown, type Known, needed } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { pumpPractice } from '../../tables/hydraulic-pumps.ts'
 import { waterPathPractice } from '../../tables/water-path.ts'
-import { bucketBand, bucketFlow, bucketHead, type DatedTest, type WearRecord, wearRecord } from './equations-bucket.ts'
+import { bucketFit, bucketFlow, bucketHead, type DatedTest, type WearRecord, wearRecord } from './equations-bucket.ts'
 import { pumpBand, pumpOfStrength, pumpStrength, wornPump } from './equations-pump.ts'
 import type { Run } from './network-tree.ts'
 import { lossAndSlope, pipeLaw } from './pipe-law.ts'
@@ -57,21 +57,30 @@ function makersCurve(plan: Plan): PumpCurve | null {
   return falls ? { kind: 'points', points } : null
 }
 
-function testsOf(plan: Plan, riser: Run | null, viscosity_m2_s: number, boxFlow_m3_s: number): TestFacts[] {
+/** Head that the pump gave in a test at a flow; null where the riser or the height is not known. */
+type HeadAt = (index: number, flow_m3_s: number) => number | null
+
+function headAt(plan: Plan, riser: Run | null, viscosity_m2_s: number): HeadAt {
+  if (riser === null) return () => null
+  const law = pipeLaw(riser, viscosity_m2_s)
+  return (index, flow_m3_s) => {
+    const outlet_m = plan.pump?.tests?.[index]?.outletHeight_m
+    const { loss_m } = lossAndSlope(law, flow_m3_s)
+    return outlet_m === undefined ? null : bucketHead({ outlet_m, level_m: 0, loss_m })
+  }
+}
+
+function testsOf(plan: Plan, at: HeadAt, boxFlow_m3_s: number): TestFacts[] {
   return (plan.pump?.tests ?? []).flatMap((t, index) => {
     if (t.volume_m3 === undefined || t.time_s === undefined) return []
     const flow_m3_s = bucketFlow({ volume_m3: t.volume_m3, time_s: t.time_s })
-    const head_m =
-      riser === null || t.outletHeight_m === undefined
-        ? null
-        : bucketHead({
-            outlet_m: t.outletHeight_m,
-            level_m: 0,
-            loss_m: lossAndSlope(pipeLaw(riser, viscosity_m2_s), flow_m3_s).loss_m,
-          })
-    return [{ index, on: t.on ?? '', flow_m3_s, head_m, believable: flow_m3_s < boxFlow_m3_s }]
+    return [{ index, on: t.on ?? '', flow_m3_s, head_m: at(index, flow_m3_s), believable: flow_m3_s < boxFlow_m3_s }]
   })
 }
+
+/** The tests were the flow off by a share: through the same hose, so that the head moves with it. */
+const misread = (tests: readonly Usable[], factor: number, at: HeadAt): readonly PumpPoint[] =>
+  tests.map((t) => ({ flow_m3_s: t.flow_m3_s * factor, head_m: at(t.index, t.flow_m3_s * factor) ?? t.head_m }))
 
 type Usable = TestFacts & { readonly head_m: number }
 const usable = (t: TestFacts): t is Usable => t.believable && t.head_m !== null && t.head_m > 0
@@ -97,23 +106,35 @@ function wearOf(curve: PumpCurve, tests: readonly Usable[]): WearRecord | null {
 const shutoffs = (low: PumpCurve, high: PumpCurve): Range =>
   range(compiledPump(low)(0).head_m, compiledPump(high)(0).head_m)
 
-function fromCurve(plan: Plan, curve: PumpCurve, tests: readonly TestFacts[], boxFlow_m3_s: number): PumpFacts {
+function fromCurve(
+  plan: Plan,
+  curve: PumpCurve,
+  tests: readonly TestFacts[],
+  at: HeadAt,
+  boxFlow_m3_s: number,
+): PumpFacts {
   const good = tests.filter(usable)
   const wear = wearOf(curve, good)
   const error = pumpPractice.rows.bucketError.high
-  const strengths = lastDay(good).map((point) => pumpStrength({ curve, point }))
-  if (strengths.length === 0) {
+  const now = lastDay(good)
+  if (now.length === 0) {
     const worn = wornPump({ curve, wornShare: plan.pump?.worn ?? 0 })
     const shutoff_m = shutoffs(worn, worn)
     return { low: worn, high: worn, from: 'curve', shutoff_m, boxFlow_m3_s, tests, strength: null, wear }
   }
-  const strength = { low: Math.min(...strengths) * (1 - error), high: Math.max(...strengths) * (1 + error) }
+  const of = (factor: number) => misread(now, factor, at).map((point) => pumpStrength({ curve, point }))
+  const strength = { low: Math.min(...of(1 - error)), high: Math.max(...of(1 + error)) }
   const low = pumpOfStrength({ curve, strength: strength.low })
   const high = pumpOfStrength({ curve, strength: strength.high })
   return { low, high, from: 'tests', shutoff_m: shutoffs(low, high), boxFlow_m3_s, tests, strength, wear }
 }
 
-function fromBox(plan: Plan, box: { shutoff_m: number; runout_m3_s: number }, tests: readonly TestFacts[]): PumpFacts {
+function fromBox(
+  plan: Plan,
+  box: { shutoff_m: number; runout_m3_s: number },
+  tests: readonly TestFacts[],
+  at: HeadAt,
+): PumpFacts {
   const good = tests.filter(usable)
   const { low: straight, high: bent } = pumpPractice.rows.curveExponent
   const middle: PumpCurve = { kind: 'shape', ...box, exponent: (straight + bent) / 2 }
@@ -127,25 +148,27 @@ function fromBox(plan: Plan, box: { shutoff_m: number; runout_m3_s: number }, te
     const high = wornPump({ curve: shapes.high, wornShare })
     return { low, high, from: 'box', shutoff_m: shutoffs(low, high), strength: null, ...rest }
   }
-  const points = now.map(({ flow_m3_s, head_m }) => ({ flow_m3_s, head_m }))
-  const fit = bucketBand({ ...box, tests: points, errorShare: pumpPractice.rows.bucketError.high })
-  const strength = range(fit.low.strength, fit.high.strength)
-  const { low, high } = { low: fit.low.curve, high: fit.high.curve }
+  const error = pumpPractice.rows.bucketError.high
+  const below = bucketFit({ ...box, tests: misread(now, 1 - error, at) })
+  const above = bucketFit({ ...box, tests: misread(now, 1 + error, at) })
+  const strength = range(below.strength, above.strength)
+  const [low, high] = [below.curve, above.curve]
   return { low, high, from: 'tests', shutoff_m: shutoffs(low, high), strength, ...rest }
 }
 
 /** What the pump gives, from its box, its maker's curve or bucket tests; the later outranks the earlier. */
 export function pumpFacts(plan: Plan, riser: Run | null, viscosity_m2_s: number): Known<PumpFacts> {
   const curve = makersCurve(plan)
+  const at = headAt(plan, riser, viscosity_m2_s)
   if (curve !== null && curve.kind === 'points') {
     const boxFlow = plan.pump?.maxFlow_m3_s ?? curve.points.at(-1)!.flow_m3_s
-    return { known: fromCurve(plan, curve, testsOf(plan, riser, viscosity_m2_s, boxFlow), boxFlow) }
+    return { known: fromCurve(plan, curve, testsOf(plan, at, boxFlow), at, boxFlow) }
   }
   const given = needed({
     shutoff_m: ['pump/maxHead', plan.pump?.maxHead_m],
     runout_m3_s: ['pump/maxFlow', plan.pump?.maxFlow_m3_s],
   })
   if (!isKnown(given)) return given
-  const tests = testsOf(plan, riser, viscosity_m2_s, given.known.runout_m3_s)
-  return { known: fromBox(plan, given.known, tests) }
+  const tests = testsOf(plan, at, given.known.runout_m3_s)
+  return { known: fromBox(plan, given.known, tests, at) }
 }

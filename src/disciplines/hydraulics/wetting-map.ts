@@ -179,11 +179,18 @@ export function wettingMap(c: WettingCase, blocked: ReadonlySet<number> = new Se
   return { sites: judged(c, margins(paths, flows_m3_s, perFlow)), head_m, wetShares }
 }
 
-/** Rows of neighbouring holes that a share of clogging may take, one for each place on the circle. */
+/** Places at which a row of clogged holes is tried; a circle of more holes is stepped over evenly. */
+const ROWS_TRIED = 24
+
+/** Rows of neighbouring holes that a share of clogging may take, round the circle. */
 function cloggedRows(count: number, cloggedShare: number): readonly ReadonlySet<number>[] {
   const row = Math.round(cloggedShare * count)
   if (row === 0) return [new Set()]
-  return Array.from({ length: count }, (_, from) => new Set(Array.from({ length: row }, (_, i) => (from + i) % count)))
+  const tried = Math.min(count, ROWS_TRIED)
+  return Array.from({ length: tried }, (_, i) => {
+    const from = Math.floor((i * count) / tried)
+    return new Set(Array.from({ length: row }, (_, k) => (from + k) % count))
+  })
 }
 
 function worstMargins(
