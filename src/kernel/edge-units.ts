@@ -108,6 +108,7 @@ export const edgeUnits: Readonly<Partial<Record<Unit, readonly EdgeUnit[]>>> = {
     { spell: ['ug/L', 'µg/L', 'μg/L'], over: 1000 },
   ],
   mol_m3: [{ spell: ['mmol/L', 'mmol/l', 'mM', 'mol/m3', 'mol/m³'] }, { spell: ['mol/L', 'M'], times: 1000 }],
+  eq_m3: [{ spell: ['meq/L', 'meq/l', 'me/L', 'mval/L', 'eq/m3', 'eq/m³'] }],
   S_m: [
     { spell: ['mS/cm'], over: 10 },
     { spell: ['uS/cm', 'µS/cm', 'μS/cm'], over: 10000 },

@@ -30,6 +30,7 @@ export const units = {
   C: 'temperature',
   K: 'temperature difference',
   mol_m3: 'amount concentration (mmol/L)',
+  eq_m3: 'concentration of charge (meq/L)',
   g_m3: 'mass concentration (mg/L)',
   g_m3_s: 'use of a dissolved substance',
   S_m: 'conductivity',

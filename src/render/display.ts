@@ -83,6 +83,7 @@ const styles: Readonly<Partial<Record<Unit, Style>>> = {
   C: { unit: '°C', digits: 1 },
   g_m3: { unit: 'mg/L', digits: 1 },
   mol_m3: { unit: 'mmol/L', digits: 2 },
+  eq_m3: { unit: 'meq/L', digits: 2 },
   S_m: { unit: 'mS/cm', digits: 2 },
   W: { unit: 'W', digits: 0 },
   J: { unit: 'kWh', digits: 2 },

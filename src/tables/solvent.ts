@@ -45,6 +45,7 @@ export const feedConstants = table({
     gasConstant: { value: 8.31446, role: 'J/(mol K)', source: 'Stoichiometry' },
     atmosphere: { value: 101325, role: 'Pa in one standard atmosphere', source: 'Stoichiometry' },
     referenceTemperature: { value: 25, role: '°C to which EC is compensated', source: 'CRC.KCl' },
+    roomTemperature: { value: 20, role: '°C of the densities of acids as sold' },
     carbonDioxideInAir: {
       value: 42.6,
       role: 'Pa of CO2 in open air, 420 ppm of one atmosphere',

@@ -14,6 +14,8 @@ export interface StockDose {
   readonly amounts_mol_kg: Amounts
   /** Substance whose solubility and place apply; null for a mixed bag, which goes by its ions. */
   readonly salt: Salt | null
+  /** Bottle that the grower has fixed. */
+  readonly bottle?: BottleId
 }
 
 export type BottleId = 'A' | 'B' | 'acid' | `alone ${string}`
@@ -33,6 +35,7 @@ export interface Bottle {
 
 /** Where a product goes: calcium apart from sulfate and phosphate, bases and acids apart from all. */
 export function bottleOf(dose: StockDose): BottleId {
+  if (dose.bottle !== undefined) return dose.bottle
   if (dose.salt !== null) {
     const { bottle } = salts.rows[dose.salt]
     if (bottle === 'alone') return `alone ${dose.id}`

@@ -13,6 +13,7 @@ export const lamps = section('Lamps, where the sun does not do.', {
 export const crops = list(
   section('A crop and its share of the sites.', {
     crop: text('Name of the crop.', 60),
+    stage: choice(['seedling', 'grown'], 'Seedlings want half the strength; grown where it is left out.'),
     sites: count({ min: 0, max: 40_000, about: 'Sites it takes.' }),
     perWeek: count({ min: 0, max: 40_000, about: 'Plants wanted each week.' }),
     mass: quantity('kg', { min: 0.001, max: 20, example: '120 g', about: 'Fresh mass of one plant as harvested.' }),
@@ -63,7 +64,34 @@ export const feed = section('The nutrient solution.', {
     storage: quantity('C', { min: -10, max: 45, example: '8 °C', about: 'Coldest place where bottles stand.' }),
   }),
   batch: quantity('m3', { min: 1e-4, max: 10, example: '36 L', about: 'Volume of one batch.' }),
+  temperature: quantity('C', { min: 0, max: 45, example: '18 °C', about: 'Temperature of the solution in the tank.' }),
+  topUp: quantity('m3_d', { min: 0, max: 5, example: '4 L/day', about: 'Water topped up in a day, from the log.' }),
   scale: quantity('kg', { min: 1e-7, max: 0.1, example: '1 g', about: 'Smallest step of the kitchen scale.' }),
   fineScale: quantity('kg', { min: 1e-8, max: 0.1, example: '0.01 g', about: 'Smallest step of a pocket scale.' }),
+  penScale: choice(
+    ['mS/cm', 'uS/cm', 'dS/m', 'CF', 'ppm 500', 'ppm 640', 'ppm 700', 'ppm, not marked'],
+    'What the conductivity pen shows.',
+  ),
+  penCalibrated: quantity('d', {
+    min: 0,
+    max: 5000,
+    example: '12 days',
+    about: 'Time since the pH pen was calibrated.',
+  }),
   penDrift: number({ min: 0, max: 2, about: 'How far the pH pen may be off.' }),
+  dumpTo: choice(
+    ['beds or shrubs', 'compost', 'foul sewer', 'street drain', 'stream or lake'],
+    'Where spent solution goes.',
+  ),
+  sanitiser: section('Product to sanitise the empty, cleaned tower.', {
+    product: choice(['bleach', 'peracid'], 'What it is.'),
+    strength: quantity('1', {
+      min: 0.001,
+      max: 1,
+      example: '5.25 %',
+      about: 'Active strength on the label, in grams per 100 mL.',
+    }),
+    volume: quantity('m3', { min: 1e-3, max: 5, example: '20 L', about: 'Water that circulates while sanitising.' }),
+    plants: choice(['out', 'in'], 'Whether plants are still in the tower.'),
+  }),
 })

@@ -309,4 +309,10 @@ export const chemistrySources = sourcesOf({
     where: 'count of atoms in the formula',
     read: '2026-11-25',
   },
+  'WHO.drinking': {
+    kind: 'standard',
+    cite: 'World Health Organization, Guidelines for drinking-water quality',
+    where: 'guideline value of fluoride, from memory',
+    read: null,
+  },
 })
