@@ -10,7 +10,7 @@ await buildWhenStale()
 
 const given = process.argv.slice(2)
 if (!given.includes('--no-serve') && process.env.CI !== 'true') {
-  const args = [join(root, 'dist', 'cli.mjs'), 'serve', ...given.filter((a) => a !== '--no-open')]
+  const args = [join(root, 'dist', 'run.mjs'), 'serve', ...given.filter((a) => a !== '--no-open')]
   const server = spawn(process.execPath, args, { cwd: root, stdio: ['inherit', 'pipe', 'inherit'] })
   server.on('exit', (code) => process.exit(code ?? 0))
   for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => server.kill(signal))

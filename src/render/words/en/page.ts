@@ -31,6 +31,13 @@ export const page = {
   'scale-up': '{n} : 1',
   'view-empty': 'Not drawn yet: measure {needs}.',
   computing: 'Computing the tower …',
+  // on the drawings
+  'on-lid': 'lid',
+  'on-fill': 'fill line',
+  'on-low': 'low line',
+  'on-round': 'round the pipe',
+  'on-circle': 'on',
+  'on-mark': 'mark',
   // loop figures
   'holes-of': '{count} holes of {size}',
   'sites-of': '{count} of {size}',

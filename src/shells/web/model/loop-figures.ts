@@ -1,5 +1,6 @@
 import type { Quantity } from '../../../kernel/units.ts'
 import { quantity } from '../../../kernel/units.ts'
+import type { Pipe } from '../../../plan/pipe.ts'
 import { type Display, shownText } from '../../../render/display.ts'
 import { say } from '../words.ts'
 import type { Evaluated } from '../workers/protocol.ts'
@@ -22,16 +23,28 @@ const text = (parts: readonly (string | null | undefined)[], path: string): Stop
 const length = (m: number | undefined, t: (q: Quantity) => string): string | null =>
   m === undefined ? null : t(quantity(m, 'm'))
 
+/** Outside and wall of a pipe, as a maker says them. */
+const pipeSize = (pipe: Pipe | undefined): string | null => {
+  const mm = (m: number): string => String(Number((m * 1000).toFixed(1)))
+  return pipe === undefined ? null : `${mm(pipe.outside_m)} × ${mm(pipe.wall_m)}`
+}
+
+/** A metre and more in metres, as hose is sold and lift is printed. */
+const long = (m: number | undefined, t: (q: Quantity) => string): string | null => {
+  const text = length(m, t)
+  return m !== undefined && m >= 1 && text?.endsWith(' mm') ? `${Number(m.toFixed(2))} m` : text
+}
+
 const figures: Readonly<Partial<Record<PartId, FigureOf>>> = {
   distributor: ({ plan: { distributor: d } }, t) =>
     d?.holes === undefined || d.hole_m === undefined
       ? text([d?.kind], 'distributor/kind')
       : text([say('holes-of', { count: d.holes, size: t(quantity(d.hole_m, 'm')) })], 'distributor/hole'),
-  column: ({ plan: { column: c } }, t) => text([c?.pipe?.label, length(c?.length_m, t)], 'column/length'),
+  column: ({ plan: { column: c } }, t) => text([pipeSize(c?.pipe), length(c?.length_m, t)], 'column/length'),
   stubs: ({ plan: { column: c }, facts }, _t) => {
     const sites = 'known' in facts.layout ? facts.layout.known.sites.length : null
-    if (sites === null) return text([c?.stub?.pipe?.label], 'column/stub/pipe')
-    const of = c?.stub?.pipe?.label
+    if (sites === null) return text([pipeSize(c?.stub?.pipe)], 'column/stub/pipe')
+    const of = pipeSize(c?.stub?.pipe)
     return text([of ? say('sites-of', { count: sites, size: of }) : say('sites', { count: sites })], 'column/stub/pipe')
   },
   cups: ({ plan: { column: c } }, t) =>
@@ -53,9 +66,12 @@ const figures: Readonly<Partial<Record<PartId, FigureOf>>> = {
         )
       : text([r?.container?.label], 'reservoir/container'),
   pump: ({ plan: { pump: p } }, t) =>
-    text([p?.power_W === undefined ? null : t(quantity(p.power_W, 'W')), length(p?.maxHead_m, t)], 'pump/maxHead'),
-  riser: ({ plan: { riser: r } }, t) => text([length(r?.bore_m, t), length(r?.length_m, t)], 'riser/bore'),
+    text([p?.power_W === undefined ? null : t(quantity(p.power_W, 'W')), long(p?.maxHead_m, t)], 'pump/maxHead'),
+  riser: ({ plan: { riser: r } }, t) => text([length(r?.bore_m, t), long(r?.length_m, t)], 'riser/bore'),
 }
 
+/** Round figures without the nought that a drawing would carry: 3 mm, not 3.0 mm. */
+const brief = (q: Quantity, display: Display): string => shownText(q, display).replace(/[.,]0(?= )/, '')
+
 export const stopFigure = (part: PartId, e: Evaluated, display: Display): StopFigure | null =>
-  figures[part]?.(e, (q) => shownText(q, display)) ?? null
+  figures[part]?.(e, (q) => brief(q, display)) ?? null

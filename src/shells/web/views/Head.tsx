@@ -21,7 +21,7 @@ export function Head() {
     return [
       plan.place?.name,
       sites === null ? null : say('sites', { count: sites }),
-      pipe ? shownText(quantity(pipe.outside_m, 'm'), bench.display()) : null,
+      pipe ? shownText(quantity(pipe.outside_m, 'm'), bench.display()).replace(/[.,]0(?= )/, '') : null,
     ]
       .filter((t) => t)
       .join(', ')

@@ -14,7 +14,7 @@ import { Panels } from './Panels.tsx'
 import { Slip } from './Slip.tsx'
 
 /** Height that a drawing of the whole tower may take, in millimetres of the screen. */
-const ROOM_mm = 186
+const ROOM_mm = 190
 
 function keys(bench: Workbench, e: KeyboardEvent): void {
   const inText = e.target instanceof HTMLInputElement || e.target instanceof HTMLTextAreaElement

@@ -1,6 +1,61 @@
-import type { Drawing, Rect } from '../../../render/drawing/primitives.ts'
+import { For, Show } from 'solid-js'
+import type { Rect } from '../../../render/drawing/primitives.ts'
+import type { Sketch } from '../../../render/tower/sketch.ts'
+import { type Pin, pinsOf } from '../model/pins.ts'
+import { ofFinding } from '../model/reasons.ts'
+import { useBench } from './bench.tsx'
 
-/** Balloons on the drawing, each with a leader to the very place. */
-export function Pins(_props: { readonly view: string; readonly box: Rect; readonly drawing: Drawing }) {
-  return null
+const RADIUS_mm = 2.4
+
+/** Balloons on the drawing, each with a leader that ends in a dot on the very place. */
+export function Pins(props: { readonly sketch: Sketch; readonly box: Rect }) {
+  const bench = useBench()
+  const reach = (): number => {
+    const e = bench.evaluated()
+    const templates = e && 'known' in e.facts.templates ? e.facts.templates.known : null
+    return ((templates?.stub.mouthReach_m ?? 0.08) * 1000) / props.sketch.scale + 11
+  }
+  const pins = () => pinsOf(props.sketch, bench.order(), bench.findings(), reach())
+  return <For each={pins()}>{(pin) => <PinView pin={pin} box={props.box} />}</For>
+}
+
+function PinView(props: { readonly pin: Pin; readonly box: Rect }) {
+  const bench = useBench()
+  const x = (n: number): number => n - props.box.left
+  const y = (n: number): number => props.box.top - n
+  const on = () => props.pin.keys.includes(bench.open() ?? '')
+  const from = () => [x(props.pin.at[0]), y(props.pin.at[1])] as const
+  return (
+    <g class="bal pin" classList={{ on: on() }}>
+      <path class="lead" d={`M${from()[0]} ${from()[1]}L${x(props.pin.to[0])} ${y(props.pin.to[1])}`} />
+      <circle class="dot" cx={x(props.pin.to[0])} cy={y(props.pin.to[1])} r="0.45" />
+      <For each={props.pin.keys}>
+        {(key, i) => {
+          const number = () => bench.order().indexOf(key) + 1
+          const cx = () => from()[0] + props.pin.side * i() * 5.3
+          return (
+            <Show when={bench.findings().get(key)}>
+              {(finding) => (
+                // biome-ignore lint/a11y: the same balloon stands in the list, in tab order
+                <g
+                  class={`bal ${finding().verdict}`}
+                  classList={{ on: bench.open() === key }}
+                  data-why={ofFinding(key)}
+                  onClick={(e) => {
+                    e.stopPropagation()
+                    bench.openFinding(key)
+                  }}
+                >
+                  <circle class="ring" cx={cx()} cy={from()[1]} r={RADIUS_mm} />
+                  <text x={cx()} y={from()[1] + 1.05}>
+                    {number()}
+                  </text>
+                </g>
+              )}
+            </Show>
+          )
+        }}
+      </For>
+    </g>
+  )
 }
