@@ -68,6 +68,7 @@ export const units = {
   kg_m2_d: 'water use per area per day (mm/d)',
   m3_d: 'water use per day',
   count: 'number of things',
+  share: 'share of a whole, 0 to 1',
   '1': 'dimensionless number or share (0 to 1)',
 } as const
 

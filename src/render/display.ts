@@ -132,6 +132,10 @@ export function show(q: Quantity, display: Display): Shown {
   const { unit } = q
   const largest = Math.max(Math.abs(low), Math.abs(high))
   if (unit === 'count') return { figure: figures(low, high, (n) => decimals(n, Number.isInteger(n) ? 0 : 1)), unit: '' }
+  if (unit === 'share') {
+    const digits = largest < 0.1 ? 1 : 0
+    return { figure: figures(low, high, (n) => decimals(n * 100, digits, display.decimal)), unit: '%' }
+  }
   if (unit === '1') return { figure: figures(low, high, (n) => decimals(n, 2, display.decimal)), unit: '' }
   if (unit === 'money')
     return { figure: figures(low, high, (n) => decimals(n, 2, display.decimal)), unit: display.currency }

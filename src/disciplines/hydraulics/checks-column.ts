@@ -68,7 +68,7 @@ const foot: Check<Footed> = {
       ...terms,
       must: { max: d.room_m },
       want: { max: waterPathPractice.rows.footWater.value },
-      slots: { room: quantity(d.room_m, 'm'), shut: quantity(d.cloggedShare, '1'), enough: d.enough },
+      slots: { room: quantity(d.room_m, 'm'), shut: quantity(d.cloggedShare, 'share'), enough: d.enough },
       levers: footHoles(plan),
     }),
   ],
@@ -91,7 +91,7 @@ const returnPipe: Check<DrainFacts> = {
     }
     const { bore_m = 0, fall_m = 0 } = plan.drain ?? {}
     return [
-      judge('hydraulics/return-pipe', quantity(returnShare, '1'), {
+      judge('hydraulics/return-pipe', quantity(returnShare, 'share'), {
         ...terms,
         must: { max: DRAIN_VALID.fullestShare },
         want: { max: waterPathPractice.rows.returnFull.value },

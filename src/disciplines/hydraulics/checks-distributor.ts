@@ -22,11 +22,14 @@ interface Judged extends DistributorFacts {
 /** A standard hole by which the work of others is counted. */
 const USUAL_HOLE_m = 0.003
 
-const NONE = '–'
-const text = (
-  c: DistributorChoice | undefined,
-): Readonly<Record<string, string | number | ReturnType<typeof quantity>>> =>
-  c === undefined ? { count: NONE, drill: NONE } : { count: c.count, drill: quantity(c.hole_m, 'm') }
+/** What would do: the best suggestion where the head is too much, else more of the same holes. */
+function cure(d: Judged, head_m: number) {
+  const best = head_m > d.depth_m ? d.best() : undefined
+  return {
+    count: best?.count ?? Math.ceil(d.count * Math.sqrt(Math.max(1, head_m / d.depth_m))),
+    drill: quantity(best?.hole_m ?? d.hole_m, 'm'),
+  }
+}
 
 const holeSize: Check<Judged> = {
   id: 'hydraulics/hole-size',
@@ -61,7 +64,7 @@ const overflow: Check<Judged> = {
       slots: {
         flow: ofRange(d.column_m3_s, 'm3_s'),
         full: quantity(d.full_m3_s, 'm3_s'),
-        ...(d.head_m.high > d.depth_m ? text(d.best()) : {}),
+        ...cure(d, d.head_m.high),
       },
       levers: [throttle, ...wider(plan)],
     }),
@@ -80,10 +83,10 @@ const clogged: Check<Judged> = {
         ...terms,
         must: { max: d.depth_m },
         slots: {
-          shut: quantity(d.cloggedShare, '1'),
+          shut: quantity(d.cloggedShare, 'share'),
           clear: quantity(d.neededHead_m ?? 0, 'm'),
           full: quantity(d.fullClogged_m3_s, 'm3_s'),
-          ...(d.neededCloggedHead_m > d.depth_m ? text(d.best()) : {}),
+          ...cure(d, d.neededCloggedHead_m),
         },
         levers: wider(plan),
       }),
@@ -115,7 +118,7 @@ const tilt: Check<Judged> = {
   at: 'distributor/tilt',
   source: 'Torricelli',
   judged: (d, plan, terms) => [
-    judge('hydraulics/tilt-effect', quantity(d.tiltShare, '1'), {
+    judge('hydraulics/tilt-effect', quantity(d.tiltShare, 'share'), {
       ...terms,
       must: { max: ONE_SIDE_DRY },
       want: { max: waterPathPractice.rows.tiltShare.value },
@@ -180,7 +183,7 @@ const dryAtWorst: Check<WettingFacts> = {
         which: numbers(w.worst),
         sites: w.worst.length,
         lean: quantity(w.lean_rad, 'rad'),
-        shut: quantity(w.cloggedShare, '1'),
+        shut: quantity(w.cloggedShare, 'share'),
       },
       levers: holes(plan, 'more'),
     }),

@@ -33,7 +33,7 @@ const staticShare: Check<Lifted> = {
   at: 'pump/maxHead',
   source: 'common-practice',
   judged: ({ shutoff_m, fromLow_m }, plan, terms) => [
-    judge('hydraulics/static-share', quantity(Math.max(0, fromLow_m) / shutoff_m.low, '1'), {
+    judge('hydraulics/static-share', quantity(Math.max(0, fromLow_m) / shutoff_m.low, 'share'), {
       ...terms,
       want: { max: practiceRatios.rows['pump-head'].high },
       slots: { lift: quantity(fromLow_m, 'm'), head: quantity(shutoff_m.low, 'm') },

@@ -152,7 +152,7 @@ const room: Check<ReservoirFacts> = {
   source: 'common-practice',
   applies: (plan) => plan.column?.base?.kind === 'through the lid' || plan.pump?.volume_m3 !== undefined,
   judged: ({ tank }, _plan, terms) => [
-    judge('reservoir/room', quantity(tank.standingShare, '1'), {
+    judge('reservoir/room', quantity(tank.standingShare, 'share'), {
       ...terms,
       must: { max: waterPathPractice.rows.footShare.value },
     }),

@@ -21,7 +21,7 @@ const plainHole: Check<PlainHoleFacts> = {
   at: 'column/cup/body',
   source: practiceRatios.source,
   judged: ({ share, hole_m, outside_m, gap_m }, plan, terms) => [
-    judge(plainHole.id, quantity(share, '1'), {
+    judge(plainHole.id, quantity(share, 'share'), {
       ...terms,
       must: { max: practiceRatios.rows['cup-hole'].high },
       slots: { hole: quantity(hole_m, 'm'), outside: quantity(outside_m, 'm'), gap: quantity(gap_m ?? 0, 'm') },

@@ -27,7 +27,7 @@ const slit: Check<PocketFacts> = {
         ...terms,
         must: { min: (neededSlit_m * (1 + strain)) / (1 + Math.max(formed, strain)) },
         want: { min: neededSlit_m },
-        slots: { former: quantity(former_m, 'm'), strain: quantity(strain, '1') },
+        slots: { former: quantity(former_m, 'm'), strain: quantity(strain, 'share') },
         levers: [along('column/pocket/slit', neededSlit_m + STEP_m, 'm', STEP_m)],
       }),
     ]
@@ -39,7 +39,7 @@ const stretch: Check<PocketFacts> = {
   at: 'column/pocket/strain',
   source: practiceRatios.source,
   judged: (_facts, plan, terms) => [
-    judge(stretch.id, quantity(plan.column?.pocket?.strain ?? 0, '1'), {
+    judge(stretch.id, quantity(plan.column?.pocket?.strain ?? 0, 'share'), {
       ...terms,
       must: { max: formed },
       levers: [along('column/pocket/strain', 0, '1', STEP)],
@@ -70,7 +70,7 @@ const share: Check<PocketFacts> = {
     const { column } = plan
     const former_m = column?.pocket?.former_m
     return [
-      judge(share.id, quantity(kept, '1'), {
+      judge(share.id, quantity(kept, 'share'), {
         ...terms,
         must: { min: practiceRatios.rows['slit-circumference'].low },
         slots: { left: quantity(left_m, 'm'), slit: quantity(slit_m, 'm'), count: column?.sites?.perRing ?? 1 },
