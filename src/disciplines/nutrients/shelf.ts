@@ -1,13 +1,13 @@
 import { piecewiseLinear } from '../../kernel/interpolate.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { acids } from '../../tables/acids.ts'
+import { elements } from '../../tables/elements.ts'
 import { type Salt, salts } from '../../tables/salts.ts'
 import { type ShelfName, shelfNames } from '../../tables/shelf-names.ts'
 import { feedConstants } from '../../tables/solvent.ts'
 import { type Amounts, nutrientAmount, nutrients } from './composition.ts'
-import { solventDensity } from './equations-solvent.ts'
 import { type Label, labelAmounts, nitrateFromCharge, saltAmounts } from './equations-salts.ts'
-import { elements } from '../../tables/elements.ts'
+import { solventDensity } from './equations-solvent.ts'
 import type { Product } from './recipe.ts'
 import type { BottleId } from './stocks.ts'
 
@@ -74,7 +74,8 @@ function printed(entry: Entry, name: string): Printed {
   const entries = Object.entries(label).flatMap(([key, share]) => (key in lines ? [[lines[key]!, share] as const] : []))
   const own = Object.fromEntries(entries) as Label
   const { nitrateN, ammoniumN, ...rest } = own
-  const shares = Object.values(rest).reduce((sum: number, w) => sum + w, 0) + (label['N'] ?? (nitrateN ?? 0) + (ammoniumN ?? 0))
+  const shares =
+    Object.values(rest).reduce((sum: number, w) => sum + w, 0) + (label['N'] ?? (nitrateN ?? 0) + (ammoniumN ?? 0))
   if (shares > 1) return { problem: 'label-sum' }
   const terms = { iron: ironOf(name), counterIon: 'SO4' } as const
   const total = label['N']
@@ -83,7 +84,10 @@ function printed(entry: Entry, name: string): Printed {
   if (nitrateN !== undefined || ammoniumN !== undefined) {
     const [nitrate, ammonium] = [nitrateN ?? total - ammoniumN!, ammoniumN ?? total - nitrateN!]
     if (nitrate < 0 || ammonium < 0) return { problem: 'label-sum' }
-    return { amounts: labelAmounts({ label: { ...rest, nitrateN: nitrate, ammoniumN: ammonium }, ...terms }), by: 'label' }
+    return {
+      amounts: labelAmounts({ label: { ...rest, nitrateN: nitrate, ammoniumN: ammonium }, ...terms }),
+      by: 'label',
+    }
   }
   const others = labelAmounts({ label: rest, iron: terms.iron, counterIon: 'unmeasured' })
   const N = elements.rows.N.molarMass_kg_mol
@@ -117,7 +121,8 @@ function read(entry: Entry, at: string): Omit<ShelfProduct, 'id'> | { readonly p
   const name = bare(entry.name ?? '')
   const row = Object.hasOwn(shelfNames.rows, name) ? shelfNames.rows[name as ShelfName] : null
   const labelled = Object.keys(entry.label ?? {}).length > 0
-  const price = entry.pack_kg !== undefined && entry.price !== undefined ? { price_money_kg: entry.price / entry.pack_kg } : {}
+  const price =
+    entry.pack_kg !== undefined && entry.price !== undefined ? { price_money_kg: entry.price / entry.pack_kg } : {}
   const fixed = entry.bottle === undefined || entry.bottle === 'none' ? null : entry.bottle
   const shared = { at, ...price, bottle: fixed }
   if (row === null && !labelled) return { problem: /\bacid\b/.test(name) ? 'which-acid' : 'unknown-name' }

@@ -9,7 +9,13 @@ import { feedConstants } from '../../tables/solvent.ts'
 import type { Amounts } from './composition.ts'
 import { conductivity } from './equations-conductivity.ts'
 import { analysedWater } from './equations-ph.ts'
-import { type ChargeBalance, chargeBalance, missingIon, reportedAmount, reportedCharge } from './equations-water-report.ts'
+import {
+  type ChargeBalance,
+  chargeBalance,
+  missingIon,
+  reportedAmount,
+  reportedCharge,
+} from './equations-water-report.ts'
 import { type ReportRow, reportedAmounts, type Slip, unitSlips } from './report-slips.ts'
 import { speciation } from './speciation.ts'
 
