@@ -1,0 +1,98 @@
+import type { Facts } from '../../evaluate.ts'
+import type { Finding } from '../../findings/finding.ts'
+import { type Quantity, quantity } from '../../kernel/units.ts'
+import type { Plan } from '../../plan/plan.ts'
+import type { Drawing } from '../drawing/primitives.ts'
+import { type Areas, areas, type PaperName } from '../paper/size.ts'
+import { type Display, decimals, inchFraction, shownText } from '../display.ts'
+import { fill } from '../words/fill.ts'
+import type { SheetKey, SheetSentences } from '../words/en/sheets.ts'
+import type { Words } from '../words/words.ts'
+
+/** What a set of sheets is made from. */
+export interface SheetInput {
+  readonly plan: Plan
+  readonly facts: Facts
+  readonly findings: readonly Finding[]
+  readonly words: Words
+  readonly sentences: SheetSentences
+  readonly display: Display
+  readonly paper: PaperName
+  /** As printed in the title block. */
+  readonly date: string
+  /** The whole column unrolled, and not only as much as repeats. */
+  readonly wrap: boolean
+}
+
+export type Say = (key: SheetKey, slots?: Readonly<Record<string, string>>) => string
+
+export interface Context extends SheetInput {
+  readonly say: Say
+  readonly room: Areas
+  /** A length as a figure on a drawing: its unit stands once on the sheet. */
+  readonly figure: (length_m: number) => string
+  /** A length with its unit. */
+  readonly length: (length_m: number) => string
+  readonly shown: (q: Quantity) => string
+  readonly angle: (angle_rad: number) => string
+  readonly unit: string
+}
+
+/** One page before it is numbered. */
+export interface Draft {
+  readonly id: SheetId
+  readonly title: string
+  readonly subtitle: string
+  readonly scale: string
+  readonly drawing: Drawing
+  /** Shapes at full size about their own origin, for a cutter; none where nothing is at full size. */
+  readonly contours?: Drawing
+}
+
+export type SheetId =
+  | 'overview'
+  | 'section'
+  | 'marking'
+  | 'strip'
+  | 'pole'
+  | 'hole'
+  | 'wrap'
+  | 'stub'
+  | 'gauge'
+  | 'lid'
+  | 'distributor'
+  | 'pocket'
+  | 'cup-hole'
+  | 'fitting'
+  | 'cuts'
+  | 'parts'
+  | 'steps'
+
+/** Pages of a sheet, or why there are none: fields of the plan that are missing, or a reason; `null` for a sheet that this plan has no use for. */
+export type Drafted =
+  | { readonly pages: readonly Draft[] }
+  | { readonly needs: readonly string[] }
+  | { readonly because: SheetKey }
+  | null
+
+/** Millimetres with one decimal where it says something, or inches to the owner's mark. */
+export function figureOf(length_m: number, display: Display): string {
+  if (display.lengths === 'in') return inchFraction(length_m, display.inchParts).text
+  return decimals(length_m * 1000, 1, display.decimal).replace(/[.,]0$/, '')
+}
+
+export function context(input: SheetInput): Context {
+  const { display, sentences } = input
+  const unit = display.lengths === 'in' ? sentences.inch : sentences.mm
+  const figure = (length_m: number) => figureOf(length_m, display)
+  return {
+    ...input,
+    say: (key, slots = {}) => fill(sentences[key], slots),
+    room: areas(input.paper),
+    figure,
+    length: (length_m) => `${figure(length_m)} ${unit}`,
+    shown: (q) => shownText(q, display),
+    angle: (angle_rad) => shownText(quantity(angle_rad, 'rad'), display).replace(/[.,]0°/, '°'),
+    unit,
+  }
+}

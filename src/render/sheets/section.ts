@@ -1,0 +1,85 @@
+import { isKnown, orNull } from '../../plan/known.ts'
+import { bounds } from '../drawing/bounds.ts'
+import type { Primitive } from '../drawing/primitives.ts'
+import { paragraph, subheading } from '../paper/words.ts'
+import { stubSection } from '../views/section.ts'
+import { fill } from '../words/fill.ts'
+import { slotTextOf } from './slots.ts'
+import { heightOf, hung, topLeft, widthOf } from './compose.ts'
+import type { Context, Drafted } from './context.ts'
+import { cupBlock } from './gauge.ts'
+import { findingList } from './overview.ts'
+import { fittingScale } from './scale.ts'
+
+/** Cautions of the whole build, each once, those of the most steps first. */
+function cautionsOf(c: Context): readonly string[] {
+  if (!isKnown(c.facts.build)) return []
+  const { steps, slots } = c.facts.build.known
+  const counts = new Map<string, number>()
+  for (const s of steps) for (const k of s.cautions) counts.set(k, (counts.get(k) ?? 0) + 1)
+  return [...counts.entries()]
+    .sort((a, b) => b[1] - a[1])
+    .flatMap(([k]) => (c.words.cautions[k] === undefined ? [] : [fill(c.words.cautions[k], slotTextOf(c, slots))]))
+}
+
+/** Section through a stub; beside and below it what is to be mended and what to beware of. */
+export function sectionSheet(c: Context): Drafted {
+  const { templates } = c.facts
+  const { body } = c.room
+  const t = orNull(templates)
+  const [x, y] = topLeft(c)
+  const out: Primitive[] = []
+  let low = y
+  let reduction = 0
+  let width = 0
+  if (t !== null) {
+    const R = t.joint.stub.columnRadius_m
+    const room = { width_mm: 84, height_mm: 88 }
+    const scale = fittingScale({
+      width_m: 2 * R + t.joint.axisLength_m,
+      height_m: t.joint.axisLength_m + 1.6 * R,
+      room,
+      display: c.display,
+    })
+    reduction = scale.reduction
+    const texts = { figure: c.figure, angle: c.angle, mark: c.say('note-mark') }
+    const view = hung(stubSection({ plan: c.plan, templates: t, cup: orNull(t.cup), ratio: scale.ratio, texts }), [x, y])
+    const box = bounds(view)!
+    out.push(...view)
+    width = widthOf(box)
+    const beside = body.right - x - width - 10
+    const cup = beside >= 44 ? cupBlock(c, t, [x + width + 10, y], beside) : null
+    if (cup !== null) out.push(...cup.drawing)
+    low = y - Math.max(heightOf(box), cup?.height_mm ?? 0) - 8
+  }
+  const clear = widthOf(c.room.drawing)
+  const found = findingList(c, [x, low], clear, low - body.bottom)
+  out.push(...found.drawing)
+  low -= found.height_mm + 6
+  const cautions = cautionsOf(c)
+  if (cautions.length > 0 && low - body.bottom > 26) {
+    const head = subheading({ at: [x, low], text: c.say('cautions-title'), width_mm: clear })
+    out.push(...head.drawing)
+    low -= head.height_mm
+    const after = paragraph({ at: [x, low], width_mm: clear, text: c.say('cautions-more'), size_mm: 3.2, face: 'italic' })
+    for (const text of cautions) {
+      const block = paragraph({ at: [x, low], width_mm: clear, text, size_mm: 3.4 })
+      if (low - block.height_mm - after.height_mm - 1 < body.bottom) break
+      out.push(...block.drawing)
+      low -= block.height_mm + 1.6
+    }
+    out.push(...paragraph({ at: [x, low], width_mm: clear, text: c.say('cautions-more'), size_mm: 3.2, face: 'italic' }).drawing)
+  }
+  const n = isKnown(c.facts.layout) ? String(c.facts.layout.known.plants) : c.say('number-blank')
+  return {
+    pages: [
+      {
+        id: 'section',
+        title: t === null ? c.say('findings-title') : c.say('section-title'),
+        subtitle: t === null ? (c.plan.name ?? c.say('unnamed')) : c.say('section-sub', { column: t.joint.column.label, stub: t.joint.stubPipe.label, angle: c.angle(t.joint.stub.angle_rad), n }),
+        scale: reduction === 0 ? c.say('no-scale') : c.say('at-scale', { n: String(reduction) }),
+        drawing: out,
+      },
+    ],
+  }
+}
