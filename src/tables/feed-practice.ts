@@ -49,6 +49,7 @@ export const feedPractice = table({
       source: 'WHO.drinking',
     },
     scalePan: { low: 5000, high: 10_000, role: 'count of steps that a pan carries' },
+    syringe: { low: 1e-7, high: 5e-7, role: 'step of a syringe for liquids, m³ [m3]' },
     dumpDays: { low: 14, high: 21, role: 'days that a change of solution should last' },
   },
 })

@@ -1,7 +1,7 @@
 import { root } from '../../kernel/solve.ts'
 import { type Amounts, mixed, referenceCharge } from './composition.ts'
 import { finite } from './impossible.ts'
-import { type Conditions, chargeAgainstPh, type Speciation, speciation } from './speciation.ts'
+import { type Conditions, chargeAgainstAmounts, chargeAgainstPh, type Speciation, speciation } from './speciation.ts'
 
 /** Ends between which any water that a grower meets has its pH, and those of nearly all of it. */
 const ALL = [0, 14] as const
@@ -90,8 +90,8 @@ export function analysedWater(given: {
   const { alkalinity_mol_m3: alk, pH, temperature_C } = given
   const reported = { ...given.amounts, HCO3: 0, unmeasured: 0 }
   const known = { ...reported, unmeasured: alk - alkalinity({ amounts: reported }) }
-  const of = (HCO3: number) =>
-    speciation({ amounts: { ...known, HCO3 }, pH, temperature_C, carbonDioxide_Pa: null }).netCharge_mol_m3
+  const charge = chargeAgainstAmounts({ pH, temperature_C, carbonDioxide_Pa: null })
+  const of = (HCO3: number) => charge({ ...known, HCO3 }).netCharge_mol_m3
   if (of(0) <= 0) return known
   let high = Math.max(alk, 1e-3) * 2
   while (of(high) > 0 && high < MOST_CARBONATE) high *= 2
@@ -122,7 +122,8 @@ export function acidDose(
       { amounts: given.amounts, times: 1 },
       { amounts: given.acid, times: n },
     ])
-  const of = (n: number) => speciation({ ...given, amounts: at(n) }).netCharge_mol_m3
+  const charge = chargeAgainstAmounts(given)
+  const of = (n: number) => charge(at(n)).netCharge_mol_m3
   const demand = of(0)
   if (demand <= 0) return 0
   let high = demand

@@ -24,13 +24,12 @@ const UNNOTICED = 0.01
  * Forces on one product at the optimum. Where it is dosed, the pull of what is short equals the push of what is over
  * and of the bounds; that balance, nutrient by nutrient, is the reason for each miss.
  */
-function forces(problem: RecipeProblem, found: Recipe, product: Product) {
+function forces(problem: RecipeProblem, found: Recipe, product: Product, rows: ReturnType<typeof rowsOf>) {
   const pulls = problem.targets.map(({ nutrient, wanted_g_m3, weight }) => {
     const miss = found.reached_g_m3[nutrient] / wanted_g_m3 - 1
     return { by: nutrient as Nutrient | Bound, force: (2 * weight * miss * share(product, nutrient)) / wanted_g_m3 }
   })
   const place = problem.shelf.indexOf(product)
-  const rows = rowsOf(problem)
   const same = (a: Bound, b: Bound) => JSON.stringify(a) === JSON.stringify(b)
   const bounds = found.held.flatMap(({ bound, price }) => {
     const row = rows.find((r) => same(r.bound, bound))
@@ -47,6 +46,7 @@ function forces(problem: RecipeProblem, found: Recipe, product: Product) {
 /** Every target that is missed by more than a grower would notice, worst first, with its reason. */
 export function misses(problem: RecipeProblem, found: Recipe): readonly Miss[] {
   const water = nutrientMasses_g_m3(problem.water)
+  const rows = rowsOf(problem)
   return problem.targets
     .map((target) => ({ ...target, miss: found.reached_g_m3[target.nutrient] / target.wanted_g_m3 - 1 }))
     .filter(({ miss }) => Math.abs(miss) > UNNOTICED)
@@ -55,7 +55,7 @@ export function misses(problem: RecipeProblem, found: Recipe): readonly Miss[] {
       const told = { nutrient, wanted_g_m3, reached_g_m3: found.reached_g_m3[nutrient] }
       const carriers = problem.shelf
         .filter((product) => share(product, nutrient) > 0)
-        .map((product) => ({ product, all: forces(problem, found, product) }))
+        .map((product) => ({ product, all: forces(problem, found, product, rows) }))
       if (miss > 0 && water[nutrient] >= wanted_g_m3 * (1 + UNNOTICED))
         return { ...told, cause: 'water' as const, carrier: null, heldBy: [] }
       if (carriers.length === 0) return { ...told, cause: 'no-carrier' as const, carrier: null, heldBy: [] }

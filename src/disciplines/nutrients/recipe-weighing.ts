@@ -1,6 +1,6 @@
 import { feedConstants } from '../../tables/solvent.ts'
 import { nutrientMasses_g_m3 } from './equations-formula.ts'
-import { misfit, mixOf, type Recipe, type RecipeProblem, rowsOf } from './recipe.ts'
+import { misfit, mixOf, type Recipe, type RecipeProblem, rowsOf, share } from './recipe.ts'
 
 /** A scale that the grower owns. */
 export interface Scale {
@@ -82,8 +82,12 @@ export function weighedRecipe(
   if (scales.length === 0) throw new RangeError('weighedRecipe: no scale')
   if (!(volume_m3 > 0)) throw new RangeError(`weighedRecipe: volume is ${volume_m3}`)
   const finest = scales.reduce((a, b) => (b.step_kg < a.step_kg ? b : a))
-  const doses: Weighed[] = problem.shelf.map(({ id }) => {
+  const doses: Weighed[] = problem.shelf.map(({ id, step_kg: poured_kg }) => {
     const exact_kg = ((found.doses_g_m3[id] ?? 0) / 1000) * volume_m3
+    if (poured_kg !== undefined) {
+      const mass_kg = Math.round(exact_kg / poured_kg) * poured_kg
+      return { id, exact_kg, mass_kg, step_kg: poured_kg, weakStock: null }
+    }
     const scale = scaleFor(exact_kg, scales)
     const heavy = exact_kg >= feedConstants.rows.weighable.value * finest.step_kg
     const { step_kg } = scale ?? finest
@@ -92,15 +96,23 @@ export function weighedRecipe(
     return { id, exact_kg, mass_kg: exact_kg, step_kg, weakStock: weakStock(exact_kg, finest) }
   })
   const rows = rowsOf(problem)
+  const water = nutrientMasses_g_m3(problem.water)
+  const lines = problem.targets.map(({ nutrient, wanted_g_m3, weight }) => ({
+    weight,
+    a: problem.shelf.map((product) => share(product, nutrient) / wanted_g_m3),
+    short: 1 - water[nutrient] / wanted_g_m3,
+  }))
   const state = (masses: readonly number[]) => {
     const perVolume = masses.map((m) => (m * 1000) / volume_m3)
-    const amounts = mixOf(problem, perVolume)
-    const reached_g_m3 = nutrientMasses_g_m3(amounts)
     const bandsHold = rows.every(({ coefficients, atLeast }) => {
       const sum = coefficients.reduce((total, c, j) => total + c * perVolume[j]!, 0)
       return sum >= atLeast - BAND_SLACK * (Math.abs(atLeast) + 1e-9)
     })
-    return { amounts, reached_g_m3, bandsHold, objective: misfit(problem.targets, reached_g_m3) }
+    const objective = lines.reduce((sum, { weight, a, short }) => {
+      const miss = a.reduce((total, share, j) => total + share * perVolume[j]!, 0) - short
+      return sum + weight * miss ** 2
+    }, 0)
+    return { bandsHold, objective }
   }
   let masses = doses.map(({ mass_kg }) => mass_kg)
   let best = state(masses)
@@ -117,5 +129,18 @@ export function weighedRecipe(
       }
     })
   }
-  return { doses: doses.map((dose, j) => ({ ...dose, mass_kg: masses[j]! })), ...best }
+  const amounts = mixOf(
+    problem,
+    masses.map((m) => (m * 1000) / volume_m3),
+  )
+  const reached_g_m3 = nutrientMasses_g_m3(amounts)
+  const bandsHold = best.bandsHold
+  const objective = misfit(problem.targets, reached_g_m3)
+  return {
+    doses: doses.map((dose, j) => ({ ...dose, mass_kg: masses[j]! })),
+    amounts,
+    reached_g_m3,
+    bandsHold,
+    objective,
+  }
 }

@@ -4,7 +4,7 @@ import { elements } from '../../tables/elements.ts'
 import { type Amounts, elementOf, mixed, type Nutrient, named, nutrientAmount } from './composition.ts'
 import { nutrientMasses_g_m3 } from './equations-formula.ts'
 import { alkalinity } from './equations-ph.ts'
-import { type Conditions, speciation } from './speciation.ts'
+import { type Conditions, chargeAgainstAmounts } from './speciation.ts'
 
 /** Something on the shelf: a salt, a bag, an acid. */
 export interface Product {
@@ -13,6 +13,8 @@ export interface Product {
   /** Most that the grower has or that dissolves, per volume of feed. */
   readonly most_g_m3?: number
   readonly price_money_kg?: number
+  /** Step of a liquid that is measured by volume and not weighed. */
+  readonly step_kg?: number
 }
 
 export interface Target {
@@ -127,7 +129,7 @@ function phRows(problem: RecipeProblem, doses: readonly number[]): readonly PhRo
   const { low, high, ...conditions } = problem.pH
   const amounts = mixOf(problem, doses)
   const row = (pH: number, sign: 1 | -1, helps: (product: Product) => boolean, kind: 'pH-low' | 'pH-high'): PhRow => {
-    const { meanCharge, netCharge_mol_m3 } = speciation({ ...conditions, amounts, pH })
+    const { meanCharge, netCharge_mol_m3 } = chargeAgainstAmounts({ ...conditions, pH })(amounts)
     const charge = (product: Product) =>
       named(product.amounts_mol_kg).reduce((sum, id) => {
         const inAir = conditions.carbonDioxide_Pa !== null && id === 'HCO3'
@@ -229,7 +231,7 @@ export function misfit(targets: readonly Target[], reached: Readonly<Record<Nutr
 
 const PH_ROUNDS = 12
 /** Change of a dose, g/m³, below which the mean charges stand. */
-const STANDS_g_m3 = 1e-7
+const STANDS_g_m3 = 1e-5
 
 /**
  * The doses that come nearest to the targets, salts and acid together: bounded least squares with hard bands. The

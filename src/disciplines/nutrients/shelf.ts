@@ -2,6 +2,7 @@ import { piecewiseLinear } from '../../kernel/interpolate.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { acids } from '../../tables/acids.ts'
 import { elements } from '../../tables/elements.ts'
+import { feedPractice } from '../../tables/feed-practice.ts'
 import { type Salt, salts } from '../../tables/salts.ts'
 import { type ShelfName, shelfNames } from '../../tables/shelf-names.ts'
 import { feedConstants } from '../../tables/solvent.ts'
@@ -153,6 +154,8 @@ export interface ShelfFacts {
   readonly unread: readonly UnreadEntry[]
 }
 
+const syringe_m3 = feedPractice.rows.syringe.low
+
 /** The shelf as products; entries that cannot be read are told apart and left out. */
 export function shelfFacts(plan: Plan): ShelfFacts {
   const products: ShelfProduct[] = []
@@ -164,7 +167,8 @@ export function shelfFacts(plan: Plan): ShelfFacts {
     if ('problem' in found) unread.push({ at, name, strength: entry.strength ?? null, problem: found.problem })
     else {
       const twice = products.some((p) => p.id === name)
-      products.push({ ...found, id: twice ? `${name} (${i + 1})` : name })
+      const poured = found.density_kg_m3 === null ? {} : { step_kg: found.density_kg_m3 * syringe_m3 }
+      products.push({ ...found, ...poured, id: twice ? `${name} (${i + 1})` : name })
     }
   }
   return { products, unread }

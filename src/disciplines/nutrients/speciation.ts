@@ -59,8 +59,31 @@ export function chargeAgainstPh(given: Conditions & { readonly amounts: Amounts 
   }
 }
 
+/** Sum of all charges at a pH against what is dissolved, and the mean charges; each answer starts from the last. */
+export function chargeAgainstAmounts(
+  given: Conditions & { readonly pH: number },
+): (amounts: Amounts) => Pick<Speciation, 'netCharge_mol_m3' | 'meanCharge'> {
+  const constants = constantsAt(given.temperature_C)
+  let last: Settled | undefined
+  return (amounts) => {
+    checked(amounts)
+    last = settled(prepared(amounts, constants, given.carbonDioxide_Pa), given.pH, last)
+    const meanCharge = meanCharges(last)
+    return { meanCharge, netCharge_mol_m3: chargeOf(amounts, named(amounts), last, constants, meanCharge) }
+  }
+}
+
 function netCharge(amounts: Amounts, listed: readonly Component[], at: Settled, constants: Constants): number {
-  const mean = meanCharges(at)
+  return chargeOf(amounts, listed, at, constants, meanCharges(at))
+}
+
+function chargeOf(
+  amounts: Amounts,
+  listed: readonly Component[],
+  at: Settled,
+  constants: Constants,
+  mean: Speciation['meanCharge'],
+): number {
   const { water, air } = heldCharges(at, constants)
   let sum = water + air
   for (const id of listed) if (!at.open || id !== 'HCO3') sum += mean[id] * amounts[id]!
