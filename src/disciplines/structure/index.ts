@@ -152,4 +152,4 @@ export function structureFacts(plan: Plan, given: StandNeeds & { readonly sky: S
   }
 }
 
-export type { Level, SectionFacts, StandFacts, TippingCell, TippingFacts }
+export { type Level, oldestWeek, type SectionFacts, type StandFacts, type TippingCell, type TippingFacts }

@@ -1,5 +1,5 @@
 import { bodies } from '../../tables/heat.ts'
-import { type HeatPaths, type SolutionCourse, type SolutionDay, type SunlitWall, throughDay } from './day.ts'
+import { type HeatPaths, type SolutionCourse, type SolutionDay, throughDay } from './day.ts'
 import { evaporation, evaporationHeat, streamConductance } from './equations-heat.ts'
 import { heatCapacity, icedTemperature } from './equations-tank.ts'
 
@@ -14,61 +14,80 @@ const PATHS = ['walls', 'sun', 'column', 'columnSun', 'pump', 'ground'] as const
 
 type Path = (typeof PATHS)[number]
 
-/** One linear path of heat during a step: a conductance towards a temperature, and a constant part. */
+/** Heat by one path in each step, q - G T: a conductance, and what it brings to water of 0 °C. */
 interface Flow {
-  readonly path: Path
-  readonly conductance_W_K: number
-  readonly towards_C: number
-  readonly constant_W: number
+  readonly conductance_W_K: Float64Array
+  readonly heat_W: Float64Array
 }
 
-/** What a step has whatever the temperature of the solution: its flows, and their sums as q - G T. */
+/** What the steps have whatever the temperature of the solution: heat by path, and the sum of all. */
 interface Weather {
-  readonly flows: readonly Flow[]
-  readonly conductance_W_K: number
-  readonly heat_W: number
-  readonly vapour_Pa: number
+  readonly flows: Readonly<Record<Path, Flow>>
+  readonly all: Flow
+  readonly vapour_Pa: Float64Array
 }
 
-const sunIn = (wall: SunlitWall, time_s: number) =>
-  (wall.conductance_W_m2_K / wall.outside_W_m2_K) * wall.absorptance * throughDay(wall.sun_W_m2, time_s)
-
-function flowsAt(day: SolutionDay, time_s: number): readonly Flow[] {
-  const air = throughDay(day.air_C, time_s)
-  const to = (path: Path, conductance_W_K: number, towards_C: number, constant_W = 0): Flow => ({
-    path,
-    conductance_W_K,
-    towards_C,
-    constant_W,
-  })
-  const flows = day.walls.flatMap((wall) => [
-    to('walls', wall.conductance_W_m2_K * wall.area_m2, air),
-    to('sun', 0, 0, sunIn(wall, time_s) * wall.area_m2),
-  ])
-  if (day.column !== null) {
-    const { wall, flow_kg_s, running } = day.column
-    const wall_W_K = wall.conductance_W_m2_K * wall.area_m2
-    const G = streamConductance({ flow_kg_s, wall_W_K }) * throughDay(running, time_s)
-    const lift = wall_W_K > 0 ? (sunIn(wall, time_s) * wall.area_m2) / wall_W_K : 0
-    flows.push(to('column', G, air), to('columnSun', 0, 0, G * lift))
+/** Values of series at the middle of each step; walls share air and sun, so each series is read once. */
+function sampler(): (series: readonly number[]) => Float64Array {
+  const known = new Map<readonly number[], Float64Array>()
+  return (series) => {
+    const found =
+      known.get(series) ?? Float64Array.from({ length: STEPS }, (_, k) => throughDay(series, (k + 0.5) * STEP_s))
+    known.set(series, found)
+    return found
   }
-  flows.push(to('pump', 0, 0, throughDay(day.pump_W, time_s)))
-  if (day.ground !== null) flows.push(to('ground', day.ground.conductance_W_K, day.ground.ground_C))
-  return flows
 }
+
+const none = (): Flow => ({ conductance_W_K: new Float64Array(STEPS), heat_W: new Float64Array(STEPS) })
 
 /** The weather of each step, taken at its middle. */
-function weatherOf(day: SolutionDay): readonly Weather[] {
-  return Array.from({ length: STEPS }, (_, k) => {
-    const time_s = (k + 0.5) * STEP_s
-    const flows = flowsAt(day, time_s)
-    return {
-      flows,
-      conductance_W_K: flows.reduce((sum, flow) => sum + flow.conductance_W_K, 0),
-      heat_W: flows.reduce((sum, flow) => sum + flow.conductance_W_K * flow.towards_C + flow.constant_W, 0),
-      vapour_Pa: throughDay(day.evaporation?.vapour_Pa ?? [], time_s),
+function weatherOf(day: SolutionDay): Weather {
+  const at = sampler()
+  const flows: Record<Path, Flow> = {
+    walls: none(),
+    sun: none(),
+    column: none(),
+    columnSun: none(),
+    pump: none(),
+    ground: none(),
+  }
+  const air = at(day.air_C)
+  const add = (path: Path, k: number, G: number, heat: number) => {
+    flows[path].conductance_W_K[k]! += G
+    flows[path].heat_W[k]! += heat
+  }
+  for (const wall of day.walls) {
+    const [G, sun] = [wall.conductance_W_m2_K * wall.area_m2, at(wall.sun_W_m2)]
+    const taken_m2 = (wall.conductance_W_m2_K / wall.outside_W_m2_K) * wall.absorptance * wall.area_m2
+    for (let k = 0; k < STEPS; k++) {
+      add('walls', k, G, G * air[k]!)
+      add('sun', k, 0, taken_m2 * sun[k]!)
     }
-  })
+  }
+  if (day.column !== null) {
+    const { wall, flow_kg_s, running } = day.column
+    const [runs, sun] = [at(running), at(wall.sun_W_m2)]
+    const whole = streamConductance({ flow_kg_s, wall_W_K: wall.conductance_W_m2_K * wall.area_m2 })
+    for (let k = 0; k < STEPS; k++) {
+      const G = whole * runs[k]!
+      add('column', k, G, G * air[k]!)
+      // The wall gives the stream the air's warmth, and the sun's as if the air were warmer by α I/h.
+      add('columnSun', k, 0, (G * wall.absorptance * sun[k]!) / wall.outside_W_m2_K)
+    }
+  }
+  const pump = at(day.pump_W)
+  for (let k = 0; k < STEPS; k++) {
+    add('pump', k, 0, pump[k]!)
+    if (day.ground !== null)
+      add('ground', k, day.ground.conductance_W_K, day.ground.conductance_W_K * day.ground.ground_C)
+  }
+  const all = none()
+  for (const path of PATHS)
+    for (let k = 0; k < STEPS; k++) {
+      all.conductance_W_K[k]! += flows[path].conductance_W_K[k]!
+      all.heat_W[k]! += flows[path].heat_W[k]!
+    }
+  return { flows, all, vapour_Pa: at(day.evaporation?.vapour_Pa ?? []) }
 }
 
 /** Heat lost by evaporation, made linear about a temperature: loss there and its slope. */
@@ -99,12 +118,14 @@ function stepped(T0: number, C: number, conductance_W_K: number, net_W: number) 
 }
 
 /** A day from a starting temperature: course, means, evaporation, ice, and how much of a start is left at the end. */
-function walk(day: SolutionDay, weather: readonly Weather[], start_C: number) {
+function walk(day: SolutionDay, weather: Weather, start_C: number) {
   const C = heatCapacity({ volume_m3: day.volume_m3 })
   const course = [start_C]
   const means: number[] = []
   let [T, keep, drying_J, evaporated_kg, ice_J] = [start_C, 1, 0, 0, 0]
-  for (const [k, { conductance_W_K, heat_W, vapour_Pa }] of weather.entries()) {
+  for (let k = 0; k < STEPS; k++) {
+    const [conductance_W_K, heat_W] = [weather.all.conductance_W_K[k]!, weather.all.heat_W[k]!]
+    const vapour_Pa = weather.vapour_Pa[k]!
     for (const { at_s, mass_kg, ice_C } of day.ice) {
       if (Math.floor(at_s / STEP_s) !== k) continue
       const cold = icedTemperature({ volume_m3: day.volume_m3, start_C: T, ice_kg: mass_kg, ice_C })
@@ -127,11 +148,12 @@ function walk(day: SolutionDay, weather: readonly Weather[], start_C: number) {
 }
 
 /** Heat by each path over the day. */
-function ledger(weather: readonly Weather[], walked: ReturnType<typeof walk>): HeatPaths {
+function ledger(weather: Weather, walked: ReturnType<typeof walk>): HeatPaths {
   const heat = Object.fromEntries(PATHS.map((path) => [path, 0])) as Record<Path, number>
-  for (const [k, { flows }] of weather.entries())
-    for (const { path, conductance_W_K, towards_C, constant_W } of flows)
-      heat[path] += (conductance_W_K * (towards_C - walked.means[k]!) + constant_W) * STEP_s
+  for (const path of PATHS) {
+    const { conductance_W_K, heat_W } = weather.flows[path]
+    for (let k = 0; k < STEPS; k++) heat[path] += (heat_W[k]! - conductance_W_K[k]! * walked.means[k]!) * STEP_s
+  }
   return {
     walls_J: heat.walls,
     sun_J: heat.sun,

@@ -1,0 +1,82 @@
+import { isKnown, type Known } from '../../plan/known.ts'
+import type { Plan } from '../../plan/plan.ts'
+import { heatPractice } from '../../tables/heat-day.ts'
+import { shades } from '../../tables/surfaces.ts'
+import { iced, rankedCooling, shaded } from './cooling.ts'
+import type { SolutionDay } from './day.ts'
+import type { SkyFacts } from './sky-facts.ts'
+import { type DayOf, type HeatNeeds, solutionDay } from './tank-day.ts'
+
+export type CoolingId = 'foil' | 'white' | 'shade' | 'foam' | 'full' | 'ice'
+
+/** What one measure does to the warmest hour of the hot day with the tank low. */
+export interface Cooling {
+  readonly id: CoolingId
+  readonly highest_C: number
+  readonly cooler_K: number
+  readonly price_money: number | null
+  /** Kelvin per money; null without a price. */
+  readonly perMoney: number | null
+}
+
+interface Given {
+  readonly plan: Plan
+  readonly sky: SkyFacts
+  readonly needs: HeatNeeds
+  readonly day: DayOf
+  readonly base: SolutionDay
+  readonly full: SolutionDay | null
+}
+
+const withTank = (plan: Plan, change: NonNullable<Plan['reservoir']>): Plan => ({
+  ...plan,
+  reservoir: { ...plan.reservoir, ...change },
+})
+
+/** The day after each measure, as far as it is one: who has foil is not offered foil. */
+function daysAfter(g: Given): readonly { readonly id: CoolingId; readonly day: Known<SolutionDay> }[] {
+  const { plan, sky, needs, day, base, full } = g
+  const r = plan.reservoir
+  const again = (change: NonNullable<Plan['reservoir']>) => solutionDay(withTank(plan, change), sky, needs, day)
+  const { bottles, bottle, freezer, bottlesAt, sleeve } = heatPractice.rows
+  const ice = [{ at_s: bottlesAt.value, mass_kg: bottles.value * bottle.value, ice_C: freezer.value }]
+  const bright = r?.colour === 'foil'
+  const shade = shades.rows['board-or-skirt'].transmittance
+  return [
+    ...(bright ? [] : [{ id: 'foil' as const, day: again({ colour: 'foil' }) }]),
+    ...(bright || r?.colour === 'white' ? [] : [{ id: 'white' as const, day: again({ colour: 'white' }) }]),
+    ...(r?.shaded === true
+      ? []
+      : [{ id: 'shade' as const, day: { known: shaded({ day: base, transmittance: shade }) } }]),
+    { id: 'foam', day: again({ insulation_m: (r?.insulation_m ?? 0) + sleeve.value }) },
+    ...(full === null ? [] : [{ id: 'full' as const, day: { known: full } }]),
+    { id: 'ice', day: { known: iced({ day: base, ice }) } },
+  ]
+}
+
+function pricesOf(plan: Plan): Readonly<Record<CoolingId, number | null>> {
+  const p = plan.prices
+  return {
+    foil: p?.foil ?? null,
+    white: p?.paint ?? null,
+    shade: p?.shade ?? null,
+    foam: p?.insulation ?? null,
+    full: 0,
+    ice: p?.ice ?? null,
+  }
+}
+
+/** Measures ranked by kelvin per money where every one has a price, else by kelvin. */
+export function coolingFacts(g: Given): readonly Cooling[] {
+  const price = pricesOf(g.plan)
+  const known = daysAfter(g).flatMap(({ id, day }) => (isKnown(day) ? [{ id, day: day.known }] : []))
+  const choices = known.map(({ id, day }) => ({ id, day, price_money: price[id] ?? 0 }))
+  const ranked = rankedCooling({ base: g.base, choices }).map((c): Cooling => {
+    const id = c.id as CoolingId
+    const { highest_C, cooler_K } = c
+    const price_money = price[id]
+    return { id, highest_C, cooler_K, price_money, perMoney: price_money === null ? null : c.perMoney }
+  })
+  const priced = ranked.every((c) => c.price_money !== null)
+  return priced ? ranked : ranked.toSorted((a, b) => b.cooler_K - a.cooler_K)
+}

@@ -1,0 +1,126 @@
+import { isKnown, type Known, needed } from '../../plan/known.ts'
+import type { Plan } from '../../plan/plan.ts'
+import { heatPractice, rootZone } from '../../tables/heat-day.ts'
+import type { LayoutFacts } from '../layout/index.ts'
+import type { TemplatesFacts } from '../templates/index.ts'
+import { type Cooling, coolingFacts } from './cooling-facts.ts'
+import { type SolutionCourse, timeBeyond } from './day.ts'
+import { solutionCourse } from './equations-day.ts'
+import { type OxygenFacts, oxygenFacts } from './oxygen-facts.ts'
+import { isOutdoors, type SkyFacts, skyFacts } from './sky-facts.ts'
+import { type DayOf, type HeatNeeds, solutionDay } from './tank-day.ts'
+import { hotNight, type ThirstFacts, thirstFacts } from './thirst-facts.ts'
+
+/** Oxygen and temperature through a day, as drawn. */
+export interface DayCourse {
+  readonly level: 'fill' | 'low'
+  readonly course: SolutionCourse
+  /** Time of the day that roots are colder or warmer than wanted. */
+  readonly colder_s: number
+  readonly warmer_s: number
+  readonly air_C: readonly number[]
+}
+
+export interface DayFacts {
+  /** The hot day with the tank full and low, the cold one with it low. */
+  readonly hotFull: DayCourse
+  readonly hotLow: DayCourse
+  readonly cold: DayCourse
+  readonly oxygen: Known<OxygenFacts>
+  readonly cooling: readonly Cooling[]
+  /** Fields of the plan that are missing, for which the worst case stood in. */
+  readonly assumed: readonly string[]
+}
+
+/** What needs no simulation. */
+export interface WaterFacts {
+  readonly sky: SkyFacts
+  readonly thirst: Known<ThirstFacts>
+}
+
+/** What heat needs of the neighbours' facts. */
+export const heatNeeds = (given: {
+  readonly tank: HeatNeeds['tank']
+  readonly flow: HeatNeeds['flow']
+  readonly film: HeatNeeds['film']
+  readonly layout: Known<LayoutFacts>
+  readonly templates: TemplatesFacts | null
+}): HeatNeeds => ({
+  tank: given.tank,
+  flow: given.flow,
+  film: given.film,
+  sites: isKnown(given.layout) ? given.layout.known.sites.length : null,
+  mouth_m2: given.templates === null ? null : (Math.PI / 4) * given.templates.joint.stubPipe.bore_m ** 2,
+})
+
+const isSunny = (sky: SkyFacts): boolean => sky.wall_W_m2.some((s) => s > 0)
+
+export function waterFacts(plan: Plan, week: number): WaterFacts {
+  const sky = skyFacts(plan)
+  return { sky, thirst: thirstFacts(plan, sky, week) }
+}
+
+function assumedOf(plan: Plan, sky: SkyFacts): readonly string[] {
+  if (!isSunny(sky)) return []
+  return [
+    ...(plan.reservoir?.colour === undefined && plan.reservoir?.shaded !== true ? ['reservoir/colour'] : []),
+    ...(plan.column?.colour === undefined ? ['column/colour'] : []),
+    ...sky.assumed,
+  ]
+}
+
+function courseOf(day: Parameters<typeof solutionCourse>[0], level: 'fill' | 'low'): DayCourse {
+  const course = solutionCourse(day)
+  const { low_C, high_C } = rootZone.rows.wanted
+  return { level, course, ...timeBeyond({ course, low_C, high_C }), air_C: day.air_C }
+}
+
+/** The solution through a hot and a cold day. Costs some milliseconds: left out where only the shape changes. */
+export function dayFacts(
+  plan: Plan,
+  given: HeatNeeds & { readonly sky: SkyFacts; readonly week: number },
+): Known<DayFacts> {
+  const { sky, tank } = given
+  const air = needed({
+    airLow_C: ['place/airLow', plan.place?.airLow_C],
+    airHigh_C: ['place/airHigh', plan.place?.airHigh_C],
+  })
+  if (!isKnown(air)) return air
+  if (!isKnown(tank)) return tank
+  const { fill, low } = tank.known
+  if (!isKnown(fill)) return fill
+  if (!isKnown(low)) return low
+  const highest_C = Math.max(air.known.airHigh_C, air.known.airLow_C)
+  const lowest_C = Math.min(air.known.airHigh_C, air.known.airLow_C)
+  const hot = (level: DayOf['level']): DayOf => ({
+    highest_C,
+    lowest_C: hotNight(highest_C, lowest_C, plan.place?.hotNight_C),
+    sunny: true,
+    level,
+  })
+  const coldDay: DayOf = {
+    lowest_C,
+    highest_C: Math.min(highest_C, lowest_C + heatPractice.rows.swing.value),
+    sunny: false,
+    level: low.known,
+  }
+  const full = solutionDay(plan, sky, given, hot(fill.known))
+  const base = solutionDay(plan, sky, given, hot(low.known))
+  const cold = solutionDay(plan, sky, given, coldDay)
+  if (!isKnown(full)) return full
+  if (!isKnown(base)) return base
+  if (!isKnown(cold)) return cold
+  const hotLow = courseOf(base.known, 'low')
+  return {
+    known: {
+      hotFull: courseOf(full.known, 'fill'),
+      hotLow,
+      cold: courseOf(cold.known, 'low'),
+      oxygen: oxygenFacts(plan, { ...given, temperature_C: hotLow.course.highest_C, level_m: low.known.level_m }),
+      cooling: coolingFacts({ plan, sky, needs: given, day: hot(low.known), base: base.known, full: full.known }),
+      assumed: assumedOf(plan, sky),
+    },
+  }
+}
+
+export { type Cooling, type HeatNeeds, isOutdoors, type OxygenFacts, type SkyFacts, type ThirstFacts }
