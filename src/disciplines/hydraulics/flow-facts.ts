@@ -140,3 +140,26 @@ export function columnFlow(plan: Plan, flow: Known<FlowFacts>): Known<Range> {
   const wanted = needed({ flow_m3_s: ['riser/neededFlow', plan.riser?.neededFlow_m3_s] })
   return isKnown(wanted) ? { known: range(wanted.known.flow_m3_s, wanted.known.flow_m3_s) } : flow
 }
+
+const CURVE_STEPS = 24
+
+/** What lift and tubes ask of a pump, by its flow: one curve for any tree, found by ever stronger pumps, closest where it begins. */
+export function systemCurve(given: {
+  readonly tubes: Tubes
+  readonly lift: LiftFacts
+  readonly water: SolutionWater
+  readonly most_m: number
+  readonly runout_m3_s: number
+}): readonly { readonly flow_m3_s: number; readonly head_m: number }[] {
+  const { tubes, lift, water, most_m, runout_m3_s } = given
+  const level_m = tubes.highest_m - lift.fromLow_m
+  const from_m = Math.max(0, tubes.lowest_m - level_m)
+  if (!(most_m > from_m)) return []
+  const points = Array.from({ length: CURVE_STEPS }, (_, i) => {
+    const shutoff_m = from_m + (most_m - from_m) * ((i + 1) / CURVE_STEPS) ** 2
+    const pump: PumpCurve = { kind: 'shape', shutoff_m, runout_m3_s, exponent: 2 }
+    const s = solveNetwork({ level_m, pump, viscosity_m2_s: water.cold.viscosity_m2_s, riser: tubes.riser })
+    return { flow_m3_s: s.flow_m3_s, head_m: s.pumpHead_m }
+  })
+  return [{ flow_m3_s: 0, head_m: from_m }, ...points]
+}

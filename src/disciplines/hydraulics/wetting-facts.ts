@@ -5,11 +5,12 @@ import { wallWetting } from '../../tables/hydraulic-walls.ts'
 import type { LayoutFacts } from '../layout/index.ts'
 import type { TemplatesFacts } from '../templates/index.ts'
 import type { DistributorFacts } from './distributor-facts.ts'
+import { capillaryLength, rivuletWidth } from './equations-wetting.ts'
 import { columnPipe } from './film-facts.ts'
 import type { Range } from './range.ts'
 import type { SolutionWater } from './temperature.ts'
 import { type WettingChange, wettingChanges } from './wetting-change.ts'
-import { type SiteWater, type WetSite, type WettingCase, wettingBand } from './wetting-map.ts'
+import { holeAngles, type SiteWater, type WetSite, type WettingCase, wettingBand, worstRow } from './wetting-map.ts'
 
 /** Which sites get water: as drawn (plumb, all holes open) and at the worst that the plan allows (lean, clogged row). */
 export interface WettingFacts {
@@ -36,13 +37,14 @@ const dryRange = (sites: readonly SiteWater[]): Range => ({
   high: sites.filter((s) => s.water !== 'wet').length,
 })
 
-/** Each site at the worst bearing of the lean. */
+/** The bearing of the lean, and the place of the clogged row, that leave most sites dry. */
 function worstBearing(c: WettingCase, cloggedShare: number): readonly SiteWater[] {
   const tries = c.lean_rad === 0 ? 1 : LEANS
   const maps = Array.from({ length: tries }, (_, i) =>
-    wettingBand({ ...c, toward_rad: (2 * Math.PI * i) / tries }, wall, cloggedShare),
+    worstRow({ ...c, toward_rad: (2 * Math.PI * i) / tries }, wall, cloggedShare),
   )
-  return c.sites.map((_, i) => maps.map((m) => m[i]!).reduce((a, b) => (b.easyMargin_rad < a.easyMargin_rad ? b : a)))
+  const weight = (m: readonly SiteWater[]) => dryRange(m).low * m.length + dryRange(m).high
+  return maps.reduce((a, b) => (weight(b) > weight(a) ? b : a))
 }
 
 function holesOf(plan: Plan, distributor: DistributorFacts | null, bore_m: number): WettingCase['holes'] {
@@ -127,3 +129,25 @@ export const wettingCures = (plan: Plan, facts: WettingFacts): readonly WettingC
     mostFlow_m3_s: 3 * Math.max(facts.flow_m3_s, plan.riser?.neededFlow_m3_s ?? 0),
     mostHoles: 3 * facts.holes.count,
   })
+
+/** A stream below the plate, column plumb and all holes open: where it runs and how wide it keeps the wall wet. */
+export interface Strip {
+  readonly turn_rad: number
+  /** On the wall; else it falls free and is seen at its bearing only. */
+  readonly onWall: boolean
+  readonly widest_m: number
+  readonly narrowest_m: number
+}
+
+export function strips(facts: WettingFacts): readonly Strip[] {
+  const { holes, case: c } = facts
+  const flow_m3_s = facts.flow_m3_s / holes.count
+  const onWall = (c.bore_m - holes.hole_m - Math.min(holes.circle_m, c.bore_m)) / 2 <= capillaryLength(c.water)
+  const width = (contactAngle_rad: number) => rivuletWidth({ flow_m3_s, water: c.water, contactAngle_rad })
+  return holeAngles(holes).map((turn_rad) => ({
+    turn_rad,
+    onWall,
+    widest_m: width(wall.easy_rad),
+    narrowest_m: width(wall.hard_rad),
+  }))
+}

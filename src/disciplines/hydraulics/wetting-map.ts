@@ -219,6 +219,18 @@ export interface SiteWater {
   readonly easyMargin_rad: number
 }
 
+function waters(
+  c: { readonly sites: readonly WetSite[] },
+  hard: readonly number[],
+  easy: readonly number[],
+): readonly SiteWater[] {
+  return c.sites.map(({ id }, i): SiteWater => {
+    const [hardMargin_rad, easyMargin_rad] = [hard[i]!, easy[i]!]
+    const either = easyMargin_rad >= 0 ? 'doubtful' : 'dry'
+    return { id, water: hardMargin_rad >= 0 ? 'wet' : either, hardMargin_rad, easyMargin_rad }
+  })
+}
+
 /** What can be said of each site while the state of the wall is only known to lie between two. */
 export function wettingBand(
   c: Omit<WettingCase, 'contactAngle_rad'>,
@@ -227,9 +239,25 @@ export function wettingBand(
 ): readonly SiteWater[] {
   const perFlows = [wall.hard_rad, wall.easy_rad].map((contactAngle_rad) => widthPerFlow({ ...c, contactAngle_rad }))
   const [hard, easy] = worstMargins(c, cloggedShare, perFlows)
-  return c.sites.map(({ id }, i): SiteWater => {
-    const [hardMargin_rad, easyMargin_rad] = [hard![i]!, easy![i]!]
-    const either = easyMargin_rad >= 0 ? 'doubtful' : 'dry'
-    return { id, water: hardMargin_rad >= 0 ? 'wet' : either, hardMargin_rad, easyMargin_rad }
-  })
+  return waters(c, hard!, easy!)
+}
+
+/** The map with a row of clogged holes at the one place where it leaves most sites dry. */
+export function worstRow(
+  c: Omit<WettingCase, 'contactAngle_rad'>,
+  wall: { readonly hard_rad: number; readonly easy_rad: number },
+  cloggedShare: number,
+): readonly SiteWater[] {
+  const paths = pathsOf(c)
+  const perFlow = (contactAngle_rad: number) => widthPerFlow({ ...c, contactAngle_rad })
+  const [hard, easy] = [perFlow(wall.hard_rad), perFlow(wall.easy_rad)]
+  let worst: { readonly dry: number; readonly hard: readonly number[]; readonly easy: readonly number[] } | null = null
+  for (const row of cloggedRows(c.holes.count, cloggedShare)) {
+    const { flows_m3_s } = flowsOf(c, paths, row)
+    const map = { hard: margins(paths, flows_m3_s, hard), easy: margins(paths, flows_m3_s, easy) }
+    // A site that is dry on any wall weighs more than one that is dry on a new wall only.
+    const dry = map.easy.reduce((n, m, i) => n + (m < 0 ? c.sites.length : map.hard[i]! < 0 ? 1 : 0), 0)
+    if (worst === null || dry > worst.dry) worst = { dry, ...map }
+  }
+  return waters(c, worst?.hard ?? [], worst?.easy ?? [])
 }

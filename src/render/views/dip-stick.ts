@@ -36,7 +36,9 @@ export function dipStick(given: {
     ...marks.flatMap((m, i): Drawing => {
       const y = m.level_m * 1000
       const long = (i + 1) % (5 * every) === 0
-      const named = (i + 1) % every === 0
+      // A figure under one of the two lines would be struck through; the line says the volume itself.
+      const struck = set.some((l) => Math.abs(l.line.level_m * 1000 - y) < FIGURE_mm / 2)
+      const named = (i + 1) % every === 0 && !struck
       const figure = Number(show(quantity(m.volume_m3, 'm3'), display).figure.replace(',', '.'))
       return [
         line([0, y], [long ? 8 : 5, y], long ? 'visible' : 'thin'),

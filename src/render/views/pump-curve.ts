@@ -70,11 +70,17 @@ function axes(f: Frame, most: { flow_m3_s: number; head_m: number }, display: Di
 function curvePoints(f: Frame, curve: PumpCurve, most_m3_s: number): Point[] {
   const head = compiledPump(curve)
   const out: Point[] = []
+  let last = head(0).head_m
   for (let i = 0; i <= STEPS; i++) {
     const flow = (most_m3_s * i) / STEPS
     const { head_m } = head(flow)
-    out.push([f.x(flow), f.y(Math.max(0, head_m))])
-    if (head_m <= 0) break
+    if (head_m <= 0) {
+      // The curve ends on the axis, part of the way from the point before.
+      const part = last > 0 ? last / (last - head_m) : 0
+      return [...out, [f.x((most_m3_s * (i - 1 + part)) / STEPS), 0]]
+    }
+    out.push([f.x(flow), f.y(head_m)])
+    last = head_m
   }
   return out
 }
@@ -125,7 +131,7 @@ export function pumpCurve(given: {
       ? []
       : [
           line([f.x(total), 0], [f.x(total), height_mm], 'hidden'),
-          lettering([f.x(total) + 1, height_mm - 3], words.needed, { size_mm: SIZE_mm, halo: true }),
+          lettering([f.x(total) + 1, 2], words.needed, { size_mm: SIZE_mm, halo: true }),
         ]),
     ...crossings.flatMap(
       (p): Drawing => [line([p[0], 0], p, 'dimension'), circle(p, 0.9, 'visible', { fill: 'paper' })],
@@ -139,7 +145,7 @@ export function pumpCurve(given: {
     }),
     ...leader({ to: middle, elbow: [middle[0] + 6, middle[1] + 6], lines: [words.pumpBand] }),
     ...(system.length > 2
-      ? leader({ to: system[1]!, elbow: [system[1]![0] + 6, system[1]![1] - 9], lines: [words.system] })
+      ? leader({ to: system.at(-2)!, elbow: [system.at(-2)![0] + 7, system.at(-2)![1] + 3], lines: [words.system] })
       : []),
     ...axes(f, most, display, words),
   ]

@@ -127,7 +127,7 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     watch:
       'Leaning by {lean}, with {shut} of the holes shut in a row, sites that may be missed: {measured} of {sites} ({which}).',
     fail: 'Leaning by {lean}, with {shut} of the holes shut in a row, sites are missed: {measured} of {sites}.',
-    because: 'Dirt settles on one side and columns lean; each site is tried at its own worst.',
+    because: 'Dirt settles on one side and columns lean; this is the placement that leaves most sites dry.',
   },
   'hydraulics/film-closes': {
     short: 'Film wets the whole wall',
