@@ -1,11 +1,9 @@
-import { tankFacts } from '../../disciplines/reservoir/index.ts'
 import { orNull } from '../../plan/known.ts'
-import { type Display, decimals } from '../../render/display.ts'
-import { bounds } from '../../render/drawing/bounds.ts'
+import type { Display } from '../../render/display.ts'
 import { distributorSketch } from '../../render/tower/distributor.ts'
-import { type FigureReason, SERIES, type Sketch, scaleFor } from '../../render/tower/sketch.ts'
-import { figureOf, towerSketch } from '../../render/tower/tower.ts'
-import { stubSection } from '../../render/views/section.ts'
+import { jointSketch } from '../../render/tower/joint.ts'
+import { type Sketch, scaleFor } from '../../render/tower/sketch.ts'
+import { towerSketch } from '../../render/tower/tower.ts'
 import type { PageWords } from '../../render/words/en/page.ts'
 import type { PartId } from './model/parts.ts'
 import { say } from './words.ts'
@@ -50,7 +48,7 @@ const tower: SheetOf = {
       plan: e.plan,
       layout,
       templates: orNull(e.facts.templates),
-      tank: orNull(tankFacts(e.plan)),
+      tank: orNull(e.facts.tank),
       display,
       texts: { lid: say('on-lid'), fillLine: say('on-fill'), lowLine: say('on-low'), round: say('on-round') },
       scale: scaleFor(layout.columnLength_m, room_mm, 2),
@@ -58,6 +56,12 @@ const tower: SheetOf = {
       unrolled: shown('unrolled'),
     })
   },
+}
+
+/** Water over the holes at the flow that is wanted; null where it is not known. */
+function waterOver(e: Evaluated): number | null {
+  const { distributor } = e.facts.hydraulics
+  return 'known' in distributor ? (distributor.known?.neededHead_m ?? null) : null
 }
 
 const distributor: SheetOf = {
@@ -68,64 +72,24 @@ const distributor: SheetOf = {
       ? distributorSketch({
           plan: e.plan,
           display,
-          head_m: null,
+          head_m: waterOver(e),
           room_mm: room_mm * 0.42,
           texts: { on: say('on-circle') },
         })
       : null,
 }
 
-/** The fields that the figures of the section show, in the order in which they are drawn. */
-const SECTION: readonly FigureReason[] = [
-  { field: 'column/stub/lowerSide' },
-  { field: 'column/stub/pipe' },
-  { field: 'column/pipe' },
-  { field: 'column/pipe' },
-  { field: 'column/stub/angle' },
-]
-
-/** Room of a detail: as wide as its column, two thirds as high as the tower. */
-const DETAIL_mm = 79
-
-function sectionAt(e: Evaluated, { display }: Given, scale: number): Sketch | null {
-  const templates = orNull(e.facts.templates)
-  if (templates === null) return null
-  const drawn = stubSection({
-    plan: e.plan,
-    templates,
-    cup: orNull(templates.cup),
-    ratio: 1000 / scale,
-    texts: {
-      figure: figureOf(display),
-      angle: (angle_rad) => `${decimals((angle_rad * 180) / Math.PI, 0)}°`,
-      mark: say('on-mark'),
-    },
-  })
-  const box = bounds(drawn) ?? { left: 0, right: 1, bottom: 0, top: 1 }
-  const marks = drawn.filter((p) => p.kind !== 'text')
-  return {
-    marks: marks.map((p) => ({ ...p, part: p.part === 'cup' ? 'cups' : (p.part ?? 'stubs') })),
-    figures: drawn
-      .filter((p) => p.kind === 'text')
-      .map((text, i) => ({ text, why: SECTION[i] ?? { fact: 'templates/joint' } })),
-    places: {},
-    box: { left: box.left - 2, right: box.right + 2, bottom: box.bottom - 2, top: box.top + 2 },
-    scale,
-  }
-}
+/** Width of the column of details, in millimetres of the screen. */
+const DETAIL_mm = 84
 
 const section: SheetOf = {
   id: 'section',
   titles: () => ['section'],
-  draw: (e, given) => {
-    if (!given.shown('section')) return null
-    for (const scale of SERIES) {
-      const sketch = sectionAt(e, given, scale)
-      if (sketch === null) return null
-      const { left, right, bottom, top } = sketch.box
-      if (right - left <= DETAIL_mm && top - bottom <= given.room_mm * 0.68) return sketch
-    }
-    return null
+  draw: (e, { display, room_mm, shown }) => {
+    const templates = orNull(e.facts.templates)
+    if (templates === null || !shown('section')) return null
+    const room = { wide_mm: DETAIL_mm, high_mm: room_mm * 0.68 }
+    return jointSketch({ plan: e.plan, templates, display, room, texts: { mark: say('on-mark') } })
   },
 }
 

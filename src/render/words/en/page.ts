@@ -60,6 +60,8 @@ export const page = {
   'show-on-drawing': 'Show on the drawing',
   searching: 'Looking for changes that hold: {done} of {of}.',
   stop: 'Stop',
+  must: 'must',
+  ruler: 'The number on its scale, with its limits',
   'must-be': 'must be {limit}',
   'at-least': 'at least {n}',
   'at-most': 'at most {n}',

@@ -38,7 +38,13 @@ function ghostly(now: Sketch, then: Sketch): Drawing {
   const figures = new Set(now.figures.map((f) => JSON.stringify(f.text)))
   return [
     ...then.marks.filter((p) => !(p.kind === 'path' && p.pen === null) && !here.has(JSON.stringify(p))),
-    ...then.figures.map((f) => f.text).filter((t) => !figures.has(JSON.stringify(t))),
+    ...then.figures
+      .map((f) => f.text)
+      .filter((t) => !figures.has(JSON.stringify(t)))
+      .map((t) => {
+        const over = now.figures.some((f) => Math.hypot(f.text.at[0] - t.at[0], f.text.at[1] - t.at[1]) < 2)
+        return over ? { ...t, text: `→ ${t.text}`, at: [t.at[0], t.at[1] - t.size_mm * 1.2] as const } : t
+      }),
   ]
 }
 

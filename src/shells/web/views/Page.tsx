@@ -60,6 +60,13 @@ export function Page(props: { readonly bench: Workbench }) {
   })
   return (
     <BenchContext.Provider value={bench}>
+      <svg width="0" height="0" class="defs" aria-hidden="true">
+        <defs>
+          <pattern id="good" width="4.2" height="4.2" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+            <path class="good" d="M0 0V4.2" />
+          </pattern>
+        </defs>
+      </svg>
       <a class="skip" href="#words">
         {say('skip-to-words')}
       </a>

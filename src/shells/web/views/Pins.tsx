@@ -26,7 +26,7 @@ function PinView(props: { readonly pin: Pin; readonly box: Rect }) {
   const on = () => props.pin.keys.includes(bench.open() ?? '')
   const from = () => [x(props.pin.at[0]), y(props.pin.at[1])] as const
   return (
-    <g class="bal pin" classList={{ on: on() }}>
+    <g class="pin" classList={{ on: on() }}>
       <path class="lead" d={`M${from()[0]} ${from()[1]}L${x(props.pin.to[0])} ${y(props.pin.to[1])}`} />
       <circle class="dot" cx={x(props.pin.to[0])} cy={y(props.pin.to[1])} r="0.45" />
       <For each={props.pin.keys}>

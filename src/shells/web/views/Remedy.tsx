@@ -20,12 +20,14 @@ export function RemedyView(props: { readonly finding: Finding; readonly remedy: 
         <b>{String(props.remedy.to)}</b>
       </p>
       <p class="ba" data-why={ofFinding(key())}>
-        <span>{words.findings[props.finding.id]?.short}</span>
         <Show when={props.finding.measured}>{(m) => <Bare of={m()} why={ofFinding(key())} />}</Show>
         <span class="ar">→</span>
         <b>
           <Show when={props.remedy.gives}>{(gives) => <Bare of={gives()} why={ofFinding(key())} />}</Show>
         </b>
+        <span class="cures">
+          {also().length === 0 ? say('cures-none') : say('cures-also', { list: also().join(', ') })}
+        </span>
       </p>
       <p class="act">
         <button type="button" class="do" onClick={() => bench.set(props.remedy.set, props.remedy.to, 'remedy')}>
@@ -39,7 +41,6 @@ export function RemedyView(props: { readonly finding: Finding; readonly remedy: 
         >
           {say(held() ? 'let-go' : 'hold-change')}
         </button>
-        <span>{also().length === 0 ? say('cures-none') : say('cures-also', { list: also().join(', ') })}</span>
       </p>
     </div>
   )

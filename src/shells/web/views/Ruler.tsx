@@ -1,9 +1,10 @@
 import { For, Show } from 'solid-js'
 import type { Finding } from '../../../findings/finding.ts'
 import { ends, type Quantity } from '../../../kernel/units.ts'
-import { decimals } from '../../../render/display.ts'
+import { decimals, show } from '../../../render/display.ts'
 import { ofFinding } from '../model/reasons.ts'
 import { rulerScale } from '../model/ruler.ts'
+import { say } from '../words.ts'
 import { findingKey } from '../workers/protocol.ts'
 import { useBench } from './bench.tsx'
 
@@ -36,18 +37,32 @@ export function Ruler(props: { readonly finding: Finding; readonly gives: Quanti
     ]
   }
   const limits = (band: { readonly min?: number; readonly max?: number }): number[] =>
-    [band.min, band.max].filter((n) => n !== undefined).map((n) => x(n))
+    [band.min, band.max].filter((n) => n !== undefined)
   return (
     <svg
       class="ruler"
       viewBox={`0 0 ${WIDTH} 58`}
       role="img"
-      aria-label={bench.display().lengths}
+      aria-label={say('ruler')}
       data-why={ofFinding(findingKey(props.finding))}
     >
       <rect class="okband" x={good()[0]} y={AXIS - 16} width={Math.max(0, good()[1] - good()[0])} height="16" />
-      <For each={limits(props.finding.want)}>{(p) => <path class="want" d={`M${p} ${AXIS}V${AXIS - 16}`} />}</For>
-      <For each={limits(props.finding.must)}>{(p) => <path class="must" d={`M${p} ${AXIS}V${AXIS - 22}`} />}</For>
+      <For each={limits(props.finding.want)}>{(p) => <path class="want" d={`M${x(p)} ${AXIS}V${AXIS - 16}`} />}</For>
+      <For each={limits(props.finding.must)}>
+        {(limit) => (
+          <>
+            <path class="must" d={`M${x(limit)} ${AXIS}V${AXIS - 22}`} />
+            <text
+              class="lt"
+              classList={{ end: x(limit) > WIDTH * 0.6 }}
+              x={x(limit) + (x(limit) > WIDTH * 0.6 ? -4 : 4)}
+              y={9}
+            >
+              {say('must')} {show({ unit: measured().unit, value: limit }, bench.display()).figure}
+            </text>
+          </>
+        )}
+      </For>
       <path class="rl" d={`M${LEFT} ${AXIS}H${WIDTH - 4}`} />
       <For each={minors()}>{(n) => <path class="rt" d={`M${at(n)} ${AXIS}v4`} />}</For>
       <For each={scale().major}>
