@@ -64,32 +64,43 @@ export interface EvaluateOptions {
   readonly day?: boolean
 }
 
-/** The whole job, in the order in which one discipline needs another. */
-export function evaluate(plan: Plan, options: EvaluateOptions = {}): Evaluation {
-  const room = jointRoom(plan)
-  const joint = jointFacts(plan, room)
-  const layout = layoutFacts(plan, orNull(joint))
-  const templates = templatesFacts(plan, joint, orNull(layout))
-  const pocket = pocketFacts(plan, orNull(layout))
-  const tank = tankFacts(plan)
-  const hydraulics = hydraulicsFacts(plan, { tank, layout, templates: orNull(templates) })
-  const reservoir = reservoirFacts(plan, { tank, held: hydraulics.held, layout })
+/** Computed when first asked for, and once. */
+function once<T>(compute: () => T): () => T {
+  let known: { readonly value: T } | null = null
+  return () => {
+    known ??= { value: compute() }
+    return known.value
+  }
+}
+
+/** The whole job as a list of who needs whom; each fact waits until it is asked for. */
+function job(plan: Plan, options: EvaluateOptions) {
+  const room = once(() => jointRoom(plan))
+  const joint = once(() => jointFacts(plan, room()))
+  const layout = once(() => layoutFacts(plan, orNull(joint())))
+  const templates = once(() => templatesFacts(plan, joint(), orNull(layout())))
+  const pocket = once(() => pocketFacts(plan, orNull(layout())))
+  const tank = once(() => tankFacts(plan))
+  const hydraulics = once(() =>
+    hydraulicsFacts(plan, { tank: tank(), layout: layout(), templates: orNull(templates()) }),
+  )
+  const reservoir = once(() => reservoirFacts(plan, { tank: tank(), held: hydraulics().held, layout: layout() }))
   const week = oldestWeek(plan)
-  const water = waterFacts(plan, week)
-  const heat = heatNeeds({
-    tank,
-    flow: hydraulics.column_m3_s,
-    film: hydraulics.film,
-    layout,
-    templates: orNull(templates),
+  const water = once(() => waterFacts(plan, week))
+  const day = once(() => {
+    if (options.day === false) return null
+    const { column_m3_s: flow, film } = hydraulics()
+    const heat = heatNeeds({ tank: tank(), flow, film, layout: layout(), templates: orNull(templates()) })
+    return dayFacts(plan, { ...heat, sky: water().sky, week })
   })
-  const day = options.day === false ? null : dayFacts(plan, { ...heat, sky: water.sky, week })
-  const structure = structureFacts(plan, { layout, templates: orNull(templates), tank, sky: water.sky })
-  const power = powerFacts(plan)
-  const cuts = cutsFacts(plan, templates, layout)
-  const build = buildFacts(plan, { layout, templates, pocket })
-  const parts = partsFacts(plan, { layout, templates, cuts, build })
-  const facts: Facts = {
+  const structure = once(() =>
+    structureFacts(plan, { layout: layout(), templates: orNull(templates()), tank: tank(), sky: water().sky }),
+  )
+  const power = once(() => powerFacts(plan))
+  const cuts = once(() => cutsFacts(plan, templates(), layout()))
+  const build = once(() => buildFacts(plan, { layout: layout(), templates: templates(), pocket: pocket() }))
+  const parts = once(() => partsFacts(plan, { layout: layout(), templates: templates(), cuts: cuts(), build: build() }))
+  return {
     room,
     layout,
     templates,
@@ -105,19 +116,41 @@ export function evaluate(plan: Plan, options: EvaluateOptions = {}): Evaluation 
     build,
     parts,
   }
-  const use = isKnown(reservoir) ? reservoir.known.use_m3_d : reservoir
-  const findings = [
-    ...layoutFindings(plan, layout, templates),
-    ...templatesFindings(plan, facts),
-    ...hydraulicsFindings(plan, hydraulics, { layout, templates, tank }),
-    ...reservoirFindings(plan, reservoir),
-    ...waterFindings(plan, day, use),
-    ...structureFindings(plan, structure),
-    ...powerFindings(plan, power),
-    ...cutsFindings(cuts),
-    ...partsFindings(plan, parts),
-    ...buildFindings(plan, build),
-  ]
+}
+
+type Job = ReturnType<typeof job>
+
+/** What each discipline finds, by the first half of the findings' ids. */
+const judged = {
+  layout: (plan, j) => layoutFindings(plan, j.layout(), j.templates()),
+  templates: (plan, j) => templatesFindings(plan, { room: j.room(), templates: j.templates(), pocket: j.pocket() }),
+  hydraulics: (plan, j) =>
+    hydraulicsFindings(plan, j.hydraulics(), { layout: j.layout(), templates: j.templates(), tank: j.tank() }),
+  reservoir: (plan, j) => reservoirFindings(plan, j.reservoir()),
+  water: (plan, j) => {
+    const reservoir = j.reservoir()
+    return waterFindings(plan, j.day(), isKnown(reservoir) ? reservoir.known.use_m3_d : reservoir)
+  },
+  structure: (plan, j) => structureFindings(plan, j.structure()),
+  power: (plan, j) => powerFindings(plan, j.power()),
+  cuts: (_, j) => cutsFindings(j.cuts()),
+  parts: (plan, j) => partsFindings(plan, j.parts()),
+  build: (plan, j) => buildFindings(plan, j.build()),
+} satisfies Readonly<Record<string, (plan: Plan, j: Job) => readonly Finding[]>>
+
+type Discipline = keyof typeof judged
+
+/** Findings of pockets are made where those of the other templates are. */
+const disciplineOf = (id: string): Discipline => {
+  const first = id.split('/')[0]!
+  return first === 'pocket' ? 'templates' : (first as Discipline)
+}
+
+/** The whole job: every fact and every finding of a plan. */
+export function evaluate(plan: Plan, options: EvaluateOptions = {}): Evaluation {
+  const j = job(plan, options)
+  const findings = Object.values(judged).flatMap((find) => find(plan, j))
+  const facts = Object.fromEntries(Object.entries(j).map(([name, fact]) => [name, fact()])) as unknown as Facts
   return { facts, findings }
 }
 
@@ -133,6 +166,9 @@ export function evaluateDocument(
   const { plan, issues } = parsePlan(document)
   const evaluation = evaluate(plan)
   if (!options.remedies) return { ...evaluation, issues }
-  const judge = (changed: PlanDocument) => evaluate(parsePlan(changed).plan).findings
+  const judge = (changed: PlanDocument, about?: string) => {
+    const { plan: other } = parsePlan(changed)
+    return about === undefined ? evaluate(other).findings : judged[disciplineOf(about)](other, job(other, {}))
+  }
   return { ...evaluation, findings: withRemedies(document, judge), issues }
 }

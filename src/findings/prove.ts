@@ -5,8 +5,11 @@ import { valueAt, withValue } from '../plan/patch.ts'
 import type { PlanDocument } from '../plan/plan.ts'
 import type { Finding, Lever, Remedy, Verdict } from './finding.ts'
 
-/** Judges a document: the whole evaluation, without remedies. */
-export type Judge = (document: PlanDocument) => readonly Finding[]
+/**
+ * Judges a document, without remedies: the whole of it, or as much as makes the findings of the same discipline as
+ * the one `about`, which is far less work while the search goes on.
+ */
+export type Judge = (document: PlanDocument, about?: string) => readonly Finding[]
 
 const BISECTIONS = 24
 const rank: Readonly<Record<Exclude<Verdict, 'unknown'>, number>> = { pass: 0, watch: 1, fail: 2 }
@@ -15,7 +18,7 @@ const key = (f: Finding): string => `${f.id} ${f.at}`
 
 interface Trial {
   readonly text: string | number | boolean
-  readonly after: readonly Finding[]
+  readonly document: PlanDocument
   /** The finding after the change; null where the question no longer arises. */
   readonly finding: Finding | null
 }
@@ -80,9 +83,9 @@ interface Search {
 }
 
 function trial(s: Search, path: string, text: string | number | boolean): Trial | null {
-  const after = s.judge(withValue(s.document, path, text))
-  const finding = after.find((f) => key(f) === key(s.target))
-  return cures(s.target, finding) ? { text, after, finding: finding ?? null } : null
+  const document = withValue(s.document, path, text)
+  const finding = s.judge(document, s.target.id).find((f) => key(f) === key(s.target))
+  return cures(s.target, finding) ? { text, document, finding: finding ?? null } : null
 }
 
 type Along = Lever & { along: { to: number; unit: Unit; step: number; from?: number } }
@@ -138,8 +141,10 @@ function searchAmong(s: Search, lever: Lever & { among: readonly (string | numbe
   for (const text of lever.among) {
     if (text === now) continue
     const found = trial(s, lever.set, text)
-    if (!found || worsened(s.before, found.after)) continue
-    const faults = revealed(s.before, found.after).length
+    if (!found) continue
+    const after = s.judge(found.document)
+    if (worsened(s.before, after)) continue
+    const faults = revealed(s.before, after).length
     if (faults < least) [best, least] = [found, faults]
     if (faults === 0) break
   }
@@ -157,8 +162,10 @@ function plain(v: unknown): string | number | boolean | null {
 
 function remedy(s: Search, lever: Lever): Remedy | null {
   const found = 'along' in lever ? searchAlong(s, lever as Along) : searchAmong(s, lever)
-  if (!found || worsened(s.before, found.after)) return null
-  const now = new Map(found.after.map((f) => [key(f), f]))
+  if (!found) return null
+  const after = s.judge(found.document)
+  if (worsened(s.before, after)) return null
+  const now = new Map(after.map((f) => [key(f), f]))
   const also = s.before.filter(
     (f) => f !== s.target && f.verdict !== 'pass' && f.verdict !== 'unknown' && cures(f, now.get(key(f))),
   )
@@ -168,16 +175,16 @@ function remedy(s: Search, lever: Lever): Remedy | null {
     to: found.text,
     gives: found.finding?.measured ?? null,
     alsoCures: also.map((f) => f.id),
-    reveals: revealed(s.before, found.after).map((f) => f.id),
+    reveals: revealed(s.before, after).map((f) => f.id),
   }
 }
 
 /** Several findings try the same changes; each changed document is judged once. */
 function remembered(judge: Judge): Judge {
   const seen = new Map<string, readonly Finding[]>()
-  return (document) => {
-    const text = JSON.stringify(document)
-    const known = seen.get(text) ?? judge(document)
+  return (document, about) => {
+    const text = `${about?.split('/')[0] ?? ''} ${JSON.stringify(document)}`
+    const known = seen.get(text) ?? judge(document, about)
     seen.set(text, known)
     return known
   }
