@@ -12,6 +12,14 @@ export interface Band {
 /** What a sentence may be filled with. */
 export type Slot = Quantity | string | number
 
+/** A phrase of the language by its key, with slots of its own. */
+export interface Phrase {
+  readonly phrase: string
+  readonly with?: Readonly<Record<string, FindingSlot>>
+}
+
+export type FindingSlot = Slot | Phrase
+
 /**
  * A thing of the plan that a person could change to cure a finding. The engine searches it for the smallest change
  * that holds; checks name only what may be turned and how far.
@@ -67,7 +75,7 @@ export interface Finding {
   /** Fields of the plan that are missing; only with `unknown`. */
   readonly needs: readonly string[]
   /** Further numbers and names for the sentence. */
-  readonly slots: Readonly<Record<string, Slot>>
+  readonly slots: Readonly<Record<string, FindingSlot>>
   /** Safety findings cannot be put aside. */
   readonly safety: boolean
   readonly levers: readonly Lever[]

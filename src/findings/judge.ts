@@ -1,13 +1,13 @@
 import { ends, type Quantity } from '../kernel/units.ts'
 import type { SourceId } from '../tables/sources.ts'
-import type { Band, Finding, Lever, Slot, Verdict } from './finding.ts'
+import type { Band, Finding, FindingSlot, Lever, Verdict } from './finding.ts'
 
 interface Terms {
   readonly at: string
   readonly must?: Band
   readonly want?: Band
   readonly source: SourceId
-  readonly slots?: Readonly<Record<string, Slot>>
+  readonly slots?: Readonly<Record<string, FindingSlot>>
   readonly safety?: boolean
   readonly levers?: readonly Lever[]
 }

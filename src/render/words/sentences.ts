@@ -1,4 +1,4 @@
-import type { Band, Finding, Remedy, Slot } from '../../findings/finding.ts'
+import type { Band, Finding, FindingSlot, Remedy } from '../../findings/finding.ts'
 import { ends, type Quantity, quantity } from '../../kernel/units.ts'
 import type { Issue } from '../../plan/issue.ts'
 import { type Display, shownText } from '../display.ts'
@@ -14,8 +14,13 @@ export function placeName(path: string, words: Words): string {
   return path
 }
 
-const slotText = (slot: Slot, display: Display): string =>
-  typeof slot === 'string' ? slot : typeof slot === 'number' ? String(slot) : shownText(slot, display)
+function slotText(slot: FindingSlot, words: Words, display: Display): string {
+  if (typeof slot === 'string') return slot
+  if (typeof slot === 'number') return String(slot)
+  if (!('phrase' in slot)) return shownText(slot, display)
+  const own = Object.entries(slot.with ?? {}).map(([k, v]) => [k, slotText(v, words, display)])
+  return fill(words.phrases[slot.phrase] ?? slot.phrase, Object.fromEntries(own))
+}
 
 /** The limit that a number missed, or the nearer one where it missed none. */
 function limitText(measured: Quantity, band: Band, display: Display): string {
@@ -53,7 +58,7 @@ export function remedyText(remedy: Remedy, words: Words, display: Display): stri
 export function findingText(finding: Finding, words: Words, display: Display): FindingText {
   const w = words.findings[finding.id]
   if (!w) throw new RangeError(`findingText: no words for ${finding.id}`)
-  const own = Object.fromEntries(Object.entries(finding.slots).map(([k, v]) => [k, slotText(v, display)]))
+  const own = Object.fromEntries(Object.entries(finding.slots).map(([k, v]) => [k, slotText(v, words, display)]))
   const at = placeName(finding.at, words)
   const because = fill(w.because, { ...own, at })
   if (finding.verdict === 'unknown' || finding.measured === null) {
