@@ -89,6 +89,7 @@ export interface TemplatesFacts {
   /** Gap in the bore between ends of one ring; null for a single site or ends that stay outside. */
   readonly boreGap_m: number | null
   readonly ligaments: LigamentFacts | null
+  /** Taken with square-cut holes, whichever way they are cut: more of the wall is gone then. */
   readonly section: { readonly whole: Section; readonly worst: LevelSection } | null
   readonly cup: Known<CupFacts>
 }
@@ -173,7 +174,7 @@ export function templatesFacts(
 ): Known<TemplatesFacts> {
   if (!isKnown(joint)) return joint
   const j = joint.known
-  const { stub, hole, end, cut } = j
+  const { stub, hole, end } = j
   const trace = {
     columnRadius_m: stub.columnRadius_m,
     stubRadius_m: stub.stubRadius_m,
@@ -198,7 +199,7 @@ export function templatesFacts(
       freeCore_m: freeCore({ boreRadius_m: stub.columnRadius_m - stub.columnWall_m, end }),
       boreGap_m: perRing >= 2 ? boreGap({ stub, end, count: perRing }) : null,
       ligaments: layout ? ligamentFacts(j, layout) : null,
-      section: sites.length > 0 ? { whole: wholeSection(hole), worst: worstSection({ hole, cut, sites }) } : null,
+      section: sites.length > 0 ? { whole: wholeSection(hole), worst: worstSection({ hole, cut: 'square', sites }) } : null,
       cup: cupFacts(plan, j),
     },
   }
