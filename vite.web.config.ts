@@ -18,7 +18,11 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     rolldownOptions: {
       // The workers are entries of the same build, so that they share the chunks of the page.
-      input: { index: join(root, 'index.html'), engine: join(root, 'workers/engine.ts') },
+      input: {
+        index: join(root, 'index.html'),
+        engine: join(root, 'workers/engine.ts'),
+        sheets: join(root, 'workers/sheets.ts'),
+      },
       output: {
         entryFileNames: 'assets/[name].js',
         chunkFileNames: 'assets/[name]-[hash].js',

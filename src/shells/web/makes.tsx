@@ -1,5 +1,7 @@
 import type { JSX } from 'solid-js'
-import { Marks } from './views/Make.tsx'
+import { Cuts, Parts, Steps } from './views/MakeTables.tsx'
+import { Marks } from './views/Marks.tsx'
+import { Sheets } from './views/Sheets.tsx'
 import type { Evaluated } from './workers/protocol.ts'
 
 /** A thing of the second act; the list is the only place where one is entered. */
@@ -14,5 +16,21 @@ export const makeList: readonly MakeOf[] = [
     id: 'marks',
     exists: ({ facts }) => 'known' in facts.layout,
     view: ({ facts }) => ('known' in facts.layout ? <Marks layout={facts.layout.known} /> : null),
+  },
+  { id: 'sheets', exists: ({ facts }) => 'known' in facts.layout, view: () => <Sheets /> },
+  {
+    id: 'cuts',
+    exists: ({ facts }) => facts.cuts.materials.length > 0,
+    view: ({ facts }) => <Cuts cuts={facts.cuts} />,
+  },
+  {
+    id: 'parts',
+    exists: ({ facts }) => 'known' in facts.parts,
+    view: ({ facts }) => ('known' in facts.parts ? <Parts parts={facts.parts.known} /> : null),
+  },
+  {
+    id: 'steps',
+    exists: ({ facts }) => 'known' in facts.build,
+    view: ({ facts }) => ('known' in facts.build ? <Steps build={facts.build.known} /> : null),
   },
 ]

@@ -48,6 +48,8 @@ export const page = {
   'sum-watch': 'to watch',
   'sum-unknown': 'unknown',
   'sum-none': 'Everything that was judged holds.',
+  'more-findings': '{count} more',
+  'fewer-findings': 'Only the worst and those of this part',
   'others-hold': 'others hold',
   'one-holds': 'other holds',
   fail: 'fails',
@@ -191,8 +193,7 @@ export const page = {
   steps: 'Steps',
   sheets: 'Sheets',
   'sheets-pdf': 'Sheets, PDF',
-  'sheets-svg': 'Sheets, SVG',
-  'sheets-dxf': 'Outlines, DXF',
+  'sheets-files': 'SVG, DXF and lists',
   'sheets-working': 'Drawing the sheets …',
   // tend
   'tend-empty': 'Nothing to tend yet. This act waits for what a day brings: readings of pH, conductivity and level.',

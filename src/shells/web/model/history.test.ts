@@ -61,7 +61,7 @@ describe('the history of a plan', () => {
           )
             continue
           const was = h
-          h = applied(h, e, i)
+          h = applied(h, e, i * 1000)
           if (h !== was) texts[h.done.length] = planText(h.document)
         }
         const last = planText(h.document)
@@ -81,12 +81,26 @@ describe('the history of a plan', () => {
   it('keeps at least 200 steps and forgets the oldest beyond its bound', () => {
     let h = begun({ rootfall: 1 })
     for (let i = 1; i <= STEPS_KEPT + 5; i++)
-      h = withChange(h, { path: 'name', value: `plan ${i}`, from: h.document['name'], at_ms: i })
+      h = withChange(h, { path: 'name', value: `plan ${i}`, from: h.document['name'], at_ms: i * 1000 })
     expect(STEPS_KEPT).toBeGreaterThanOrEqual(200)
     expect(h.done.length).toBe(STEPS_KEPT)
     for (let i = 0; i < STEPS_KEPT; i++) h = undo(h)
     expect(h.document['name']).toBe('plan 5')
     expect(undo(h)).toBe(h)
+  })
+
+  it('takes what is done within a moment as one step', () => {
+    const set = (h: History, value: string, from: string, at_ms: number) =>
+      withChange(h, { path: 'column/sites/pitch', value, from, at_ms })
+    const h = set(
+      set(set(begun(balcony as PlanDocument), '181 mm', '180 mm', 0), '182 mm', '181 mm', 300),
+      '183 mm',
+      '182 mm',
+      600,
+    )
+    expect(h.done.length).toBe(1)
+    expect(planText(undo(h).document)).toBe(planText(balcony as PlanDocument))
+    expect(set(h, '184 mm', '183 mm', 5000).done.length).toBe(2)
   })
 
   it('takes no step where nothing changes', () => {

@@ -40,6 +40,17 @@ function placed(document: PlanDocument, key: string, value: unknown): PlanDocume
 const shown = (value: unknown): string =>
   value === undefined || value === null ? '' : typeof value === 'object' ? '…' : String(value)
 
+/** Steps of one arrow key held down, or of one figure typed on, are one step. */
+const TOGETHER_ms = 700
+
+function joined(history: History, step: Omit<Step, 'number'>): Omit<Step, 'number'> | null {
+  const last = history.done.at(-1)
+  if (!last || history.undone.length > 0 || last.key !== step.key || step.key === '') return null
+  if (last.deed.kind !== 'set' || step.deed.kind !== 'set' || last.deed.path !== step.deed.path) return null
+  if (step.at_ms - last.at_ms > TOGETHER_ms || step.at_ms < last.at_ms) return null
+  return { ...step, before: last.before, deed: { ...step.deed, from: last.deed.from } }
+}
+
 function added(history: History, step: Omit<Step, 'number'>): History {
   const number = (history.done.at(-1)?.number ?? 0) + 1
   return {
@@ -80,13 +91,15 @@ export function withChange(
   // A top section that vanishes would come back in another place of the file: such a step keeps the whole document.
   const whole = !Object.hasOwn(next, key)
   const deed: Deed = { kind, path, from: shown(from), to: shown(value) }
-  return added(history, {
+  const step: Omit<Step, 'number'> = {
     at_ms,
     deed,
     key: whole ? '' : key,
     before: whole ? history.document : history.document[key],
     after: whole ? next : next[key],
-  })
+  }
+  const one = joined(history, step)
+  return one === null ? added(history, step) : added({ ...history, done: history.done.slice(0, -1) }, one)
 }
 
 /** The whole document exchanged, as one step. */

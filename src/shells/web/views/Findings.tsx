@@ -1,7 +1,8 @@
-import { createMemo, For, Show } from 'solid-js'
+import { createMemo, createSignal, For, Show } from 'solid-js'
 import type { Finding, Verdict } from '../../../findings/finding.ts'
 import { show } from '../../../render/display.ts'
 import { limitOf } from '../model/limits.ts'
+import { partOf } from '../model/parts.ts'
 import { ofField, ofFinding } from '../model/reasons.ts'
 import { say, words } from '../words.ts'
 import { Balloon } from './Balloon.tsx'
@@ -86,12 +87,19 @@ function Row(props: { readonly finding: Finding; readonly name: string; readonly
   )
 }
 
+/** Lines shown before the rest is asked for; those of the part in hand are always shown. */
+const FIRST = 10
+
 /** Findings that do not hold, worst first; what holds is a count until asked for. */
 export function Findings() {
   const bench = useBench()
   const holding = () => (bench.evaluated()?.findings ?? []).filter((f) => f.verdict === 'pass')
-  const shown = () => bench.order().filter((key) => bench.findings().has(key))
-  const numbered = (key: string): number => shown().indexOf(key) + 1
+  const [all, setAll] = createSignal(false)
+  const every = () => bench.order().filter((key) => bench.findings().has(key))
+  const near = (key: string): boolean =>
+    bench.open() === key || partOf(bench.findings().get(key)?.at ?? '') === bench.part()
+  const shown = () => every().filter((key, i) => all() || i < FIRST || near(key))
+  const numbered = (key: string): number => every().indexOf(key) + 1
   return (
     <section class="findings" aria-label={say('findings')}>
       <Sum />
@@ -104,6 +112,19 @@ export function Findings() {
           )}
         </For>
       </ol>
+      <Show when={every().length > FIRST}>
+        <p class="adder">
+          <button
+            type="button"
+            class="link"
+            aria-expanded={all()}
+            data-why="fact:findings"
+            onClick={() => setAll(!all())}
+          >
+            {all() ? say('fewer-findings') : say('more-findings', { count: every().length - shown().length })}
+          </button>
+        </p>
+      </Show>
       <Show when={holding().length > 0}>
         <details class="holds">
           <summary>

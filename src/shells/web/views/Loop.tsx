@@ -50,7 +50,7 @@ function Stop(props: { readonly part: Part & { readonly id: PartId } }) {
         <i class="st" aria-hidden="true" />
         <b>{say(props.part.id)}</b>
         <span class="bals">
-          <For each={mine().slice(0, 4)}>
+          <For each={mine().slice(0, 3)}>
             {(f) => (
               <Balloon number={f.number} verdict={f.finding!.verdict} on={bench.open() === f.key} finding={f.key} />
             )}

@@ -1,49 +1,7 @@
 import { For, Show } from 'solid-js'
-import type { LayoutFacts } from '../../../disciplines/layout/index.ts'
-import { quantity } from '../../../kernel/units.ts'
 import { makeList } from '../makes.tsx'
-import { ofFact } from '../model/reasons.ts'
 import { say } from '../words.ts'
 import { useBench } from './bench.tsx'
-import { Bare } from './Figure.tsx'
-
-/** Marks of every line, counted from one end of the pipe. */
-export function Marks(props: { readonly layout: LayoutFacts }) {
-  return (
-    <section>
-      <h2>{say('marks')}</h2>
-      <p class="src">{say('marks-text', { datum: say(props.layout.datum) })}</p>
-      <table class="marks">
-        <thead>
-          <tr>
-            <th scope="col">{say('line')}</th>
-            <th scope="col">{say('round')}</th>
-            <th scope="col">{say('heights')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          <For each={props.layout.lines}>
-            {(line) => (
-              <tr>
-                <th scope="row" data-why={ofFact('layout/lines')}>
-                  {line.number}
-                </th>
-                <td>
-                  <Bare of={quantity(line.arc.marked_m, 'm')} why={ofFact('layout/lines')} />
-                </td>
-                <td class="run">
-                  <For each={line.marks}>
-                    {(mark) => <Bare of={quantity(mark.marked_m, 'm')} why={ofFact('layout/marks')} />}
-                  </For>
-                </td>
-              </tr>
-            )}
-          </For>
-        </tbody>
-      </table>
-    </section>
-  )
-}
 
 /** What exists to be made from; nothing else is promised. */
 export function Make() {
