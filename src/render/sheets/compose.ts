@@ -45,7 +45,8 @@ function column(at: Point, width_mm: number, height_mm: number, { lines, caution
   for (const [i, text] of cautions.entries()) {
     const from = low - (list.height_mm === 0 && i === 0 ? 0 : 4)
     const block = paragraph({ at: [at[0], from], width_mm, text, face: 'medium', size_mm: 3.4 })
-    if (at[1] - from + block.height_mm > height_mm) return { drawing: out, rest: { lines: [], cautions: cautions.slice(i) }, low }
+    if (at[1] - from + block.height_mm > height_mm)
+      return { drawing: out, rest: { lines: [], cautions: cautions.slice(i) }, low }
     out.push(...block.drawing)
     low = from - block.height_mm
   }
@@ -115,6 +116,26 @@ export function spread(c: Context, block: Drawing, said: Said): readonly Drawing
   if (fitsSheet(c, block)) return composed(c, block, said)
   const { drawing } = c.room
   const area = { ...drawing, top: drawing.top - UNDER_HEADING_mm }
+  const width = widthOf(bounds(block) ?? area)
+  if (2 * width + BETWEEN_mm <= widthOf(area)) return strips(c, block, said, width, area)
   const parts = tiles({ drawing: block, area, seamText: (n) => c.say('joins-part', { n: String(n) }) })
   return [...wordPages(c, said), ...parts.map((t) => t.drawing)]
+}
+
+/** A tall and narrow block: its parts side by side, the words beside the first ones or on a page of their own. */
+function strips(c: Context, block: Drawing, said: Said, width: number, area: Rect): readonly Drawing[] {
+  const parts = tiles({
+    drawing: block,
+    area: { ...area, right: area.left + width },
+    seamText: (n) => c.say('joins-part', { n: String(n) }),
+  })
+  const most = Math.floor((widthOf(area) + BETWEEN_mm) / (width + BETWEEN_mm))
+  const pages: Drawing[] = []
+  for (let i = 0; i < parts.length; i += most)
+    pages.push(parts.slice(i, i + most).flatMap((p, k) => moved(p.drawing, [k * (width + BETWEEN_mm), 0])))
+  const used = ((parts.length - 1) % most) + 1
+  const left = area.left + used * (width + BETWEEN_mm)
+  if (area.right - left < LEAST_WORDS_mm) return [...wordPages(c, said), ...pages]
+  const done = column([left, area.top], area.right - left, heightOf(area), said)
+  return [...pages.slice(0, -1), [...pages.at(-1)!, ...done.drawing], ...wordPages(c, done.rest)]
 }

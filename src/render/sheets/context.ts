@@ -2,11 +2,11 @@ import type { Facts } from '../../evaluate.ts'
 import type { Finding } from '../../findings/finding.ts'
 import { type Quantity, quantity } from '../../kernel/units.ts'
 import type { Plan } from '../../plan/plan.ts'
+import { type Display, decimals, inchFraction, shownText } from '../display.ts'
 import type { Drawing } from '../drawing/primitives.ts'
 import { type Areas, areas, type PaperName } from '../paper/size.ts'
-import { type Display, decimals, inchFraction, shownText } from '../display.ts'
-import { fill } from '../words/fill.ts'
 import type { SheetKey, SheetSentences } from '../words/en/sheets.ts'
+import { fill } from '../words/fill.ts'
 import type { Words } from '../words/words.ts'
 
 /** What a set of sheets is made from. */
@@ -31,6 +31,10 @@ export interface Context extends SheetInput {
   readonly room: Areas
   /** A length as a figure on a drawing: its unit stands once on the sheet. */
   readonly figure: (length_m: number) => string
+  /** A diameter, wall or round, which no tape mark hits: decimal inches where inches are meant. */
+  readonly size: (length_m: number) => string
+  /** A tolerance, always in millimetres: a fraction of an inch is coarser than it. */
+  readonly within: (length_m: number) => string
   /** A length with its unit. */
   readonly length: (length_m: number) => string
   readonly shown: (q: Quantity) => string
@@ -49,24 +53,29 @@ export interface Draft {
   readonly contours?: Drawing
 }
 
-export type SheetId =
-  | 'overview'
-  | 'section'
-  | 'marking'
-  | 'strip'
-  | 'pole'
-  | 'hole'
-  | 'wrap'
-  | 'stub'
-  | 'gauge'
-  | 'lid'
-  | 'distributor'
-  | 'pocket'
-  | 'cup-hole'
-  | 'fitting'
-  | 'cuts'
-  | 'parts'
-  | 'steps'
+/** Every sheet there is, in the order of the set. */
+export const sheetIds = [
+  'overview',
+  'section',
+  'marking',
+  'strip',
+  'pole',
+  'hole',
+  'wrap',
+  'stub',
+  'gauge',
+  'pocket',
+  'cup-hole',
+  'fitting',
+  'lid',
+  'dip-stick',
+  'distributor',
+  'cuts',
+  'parts',
+  'steps',
+] as const
+
+export type SheetId = (typeof sheetIds)[number]
 
 /** Pages of a sheet, or why there are none: fields of the plan that are missing, or a reason; `null` for a sheet that this plan has no use for. */
 export type Drafted =
@@ -81,6 +90,8 @@ export function figureOf(length_m: number, display: Display): string {
   return decimals(length_m * 1000, 1, display.decimal).replace(/[.,]0$/, '')
 }
 
+const trimmed = (figure: string): string => figure.replace(/([.,]\d*?)0+$/, '$1').replace(/[.,]$/, '')
+
 export function context(input: SheetInput): Context {
   const { display, sentences } = input
   const unit = display.lengths === 'in' ? sentences.inch : sentences.mm
@@ -90,6 +101,9 @@ export function context(input: SheetInput): Context {
     say: (key, slots = {}) => fill(sentences[key], slots),
     room: areas(input.paper),
     figure,
+    size: (length_m) =>
+      display.lengths === 'in' ? trimmed(decimals(length_m / 0.0254, 3, display.decimal)) : figure(length_m),
+    within: (length_m) => `${trimmed(decimals(length_m * 1000, 1, display.decimal))} ${sentences.mm}`,
     length: (length_m) => `${figure(length_m)} ${unit}`,
     shown: (q) => shownText(q, display),
     angle: (angle_rad) => shownText(quantity(angle_rad, 'rad'), display).replace(/[.,]0°/, '°'),

@@ -1,14 +1,13 @@
 import type { MaterialCuts, Pattern, Stick } from '../../disciplines/cuts/index.ts'
-import { isKnown } from '../../plan/known.ts'
 import { hatch } from '../drawing/hatch.ts'
-import { contour, type Drawing, lettering, line, type Point, type Primitive, rectangle } from '../drawing/primitives.ts'
 import { lettersWidth } from '../drawing/letters.ts'
+import { type Drawing, lettering, line, type Point, type Primitive, rectangle } from '../drawing/primitives.ts'
 import { moved } from '../drawing/transform.ts'
 import { table } from '../paper/table.ts'
 import { paragraph, subheading } from '../paper/words.ts'
+import type { SheetKey } from '../words/en/sheets.ts'
 import { topLeft, widthOf } from './compose.ts'
 import type { Context, Draft, Drafted } from './context.ts'
-import type { SheetKey } from '../words/en/sheets.ts'
 
 const BAND_mm = 9
 
@@ -20,7 +19,10 @@ interface Piece {
 
 export const materialName = (c: Context, m: MaterialCuts): string =>
   c
-    .say('material', { of: c.say(`of-${m.of}` as SheetKey), label: m.label ?? (m.bore_m === null ? '' : `Ø${c.length(m.bore_m)}`) })
+    .say('material', {
+      of: c.say(`of-${m.of}` as SheetKey),
+      label: m.label ?? (m.bore_m === null ? '' : `Ø${c.length(m.bore_m)}`),
+    })
     .trim()
 
 const pieceName = (c: Context, id: string): string => {
@@ -34,7 +36,19 @@ function stickBar(c: Context, stick: Stick, width: number): Drawing {
   const out: Primitive[] = [rectangle({ left: 0, right: width, bottom: 0, top: BAND_mm }, 'visible')]
   const left = width - stick.leftover_m * k
   if (stick.leftover_m > 0.002)
-    out.push(...hatch({ rings: [[[left, 0], [width, 0], [width, BAND_mm], [left, BAND_mm]]], pitch_mm: 2.2 }))
+    out.push(
+      ...hatch({
+        rings: [
+          [
+            [left, 0],
+            [width, 0],
+            [width, BAND_mm],
+            [left, BAND_mm],
+          ],
+        ],
+        pitch_mm: 2.2,
+      }),
+    )
   for (const m of stick.marks) out.push(line([m.bottom_m * k, 0], [m.top_m * k, BAND_mm], 'cut'))
   for (const p of stick.pieces) {
     const middle = ((p.from_m + p.to_m) / 2) * k
@@ -42,10 +56,17 @@ function stickBar(c: Context, stick: Stick, width: number): Drawing {
     const full = `${pieceName(c, p.id)} ${c.figure(p.to_m - p.from_m)}`
     const texts = [full, c.figure(p.to_m - p.from_m), p.turned ? 't' : '']
     const text = texts.find((t) => lettersWidth({ text: t, face: 'drafting', size_mm: 2.6 }) < room) ?? ''
-    if (text !== '') out.push(lettering([middle, BAND_mm / 2 - 0.9], text, { size_mm: 2.6, anchor: 'middle', halo: true }))
+    if (text !== '')
+      out.push(lettering([middle, BAND_mm / 2 - 0.9], text, { size_mm: 2.6, anchor: 'middle', halo: true }))
   }
   if (stick.leftover_m * k > 16)
-    out.push(lettering([(left + width) / 2, BAND_mm / 2 - 0.9], c.say('left-over', { length: c.figure(stick.leftover_m) }), { size_mm: 2.6, anchor: 'middle', halo: true }))
+    out.push(
+      lettering([(left + width) / 2, BAND_mm / 2 - 0.9], c.say('left-over', { length: c.figure(stick.leftover_m) }), {
+        size_mm: 2.6,
+        anchor: 'middle',
+        halo: true,
+      }),
+    )
   return out
 }
 
@@ -65,12 +86,29 @@ function marksTable(c: Context, stick: Stick, width: number): Piece {
   ]
   const chunk = (b: number) => rows.slice(b * each, (b + 1) * each).map((r) => (slanted ? r : r.slice(0, 2)))
   const set = (at: Point) =>
-    Array.from({ length: blocks }, (_, b) => table({ at: [at[0] + (b * width) / blocks, at[1]], columns, rows: chunk(b), width_mm: width / blocks - 5, size_mm: 3.1, boxed: true }))
-  return { height_mm: Math.max(...set([0, 0]).map((t) => t.height_mm)), draw: (at) => set(at).flatMap((t) => t.drawing) }
+    Array.from({ length: blocks }, (_, b) =>
+      table({
+        at: [at[0] + (b * width) / blocks, at[1]],
+        columns,
+        rows: chunk(b),
+        width_mm: width / blocks - 5,
+        size_mm: 3.1,
+        boxed: true,
+      }),
+    )
+  return {
+    height_mm: Math.max(...set([0, 0]).map((t) => t.height_mm)),
+    draw: (at) => set(at).flatMap((t) => t.drawing),
+  }
 }
 
 function patternPiece(c: Context, p: Pattern, width: number): Piece {
-  const head = c.say('stick-times', { n: String(p.times_count), length: c.length(p.stick.length_m) })
+  const kinds = [...new Set(p.stick.pieces.map((q) => `${pieceName(c, q.id)} ${c.figure(q.to_m - q.from_m)}`))]
+  const counted = kinds.map(
+    (k) =>
+      `${p.stick.pieces.filter((q) => `${pieceName(c, q.id)} ${c.figure(q.to_m - q.from_m)}` === k).length} × ${k}`,
+  )
+  const head = `${c.say('stick-times', { n: String(p.times_count), length: c.length(p.stick.length_m) })}: ${counted.join(', ')}`
   const marks = marksTable(c, p.stick, width)
   const top = 5 + BAND_mm + 4
   return {
@@ -83,7 +121,7 @@ function patternPiece(c: Context, p: Pattern, width: number): Piece {
   }
 }
 
-const textPiece = (c: Context, text: string, width: number, face: 'serif' | 'italic' = 'serif'): Piece => ({
+const textPiece = (text: string, width: number, face: 'serif' | 'italic' = 'serif'): Piece => ({
   height_mm: paragraph({ at: [0, 0], width_mm: width, text, face }).height_mm + 3,
   draw: (at) => paragraph({ at, width_mm: width, text, face }).drawing,
 })
@@ -97,18 +135,18 @@ function materialPieces(c: Context, m: MaterialCuts, width: number): readonly Pi
   if (m.pieces.length === 0) return []
   const plan = m.plan
   if (plan === null) {
-    const count = m.pieces.reduce((sum, p) => sum + p.count, 0)
+    const list = m.pieces.map((p) => `${pieceName(c, p.id)} ${p.count} × ${c.length(p.length_m)}`).join(', ')
     const need = m.needs[0]
     const text =
       m.of === 'hose' || need === undefined
-        ? c.say('cuts-by-metre', { material: materialName(c, m), n: String(count), length: c.length(m.pieces_m) })
+        ? c.say('cuts-by-metre', { material: materialName(c, m), list })
         : c.say('cuts-need', { material: materialName(c, m), what: c.words.places[need] ?? need, unit: c.unit })
-    return [textPiece(c, text, width)]
+    return [textPiece(text, width)]
   }
   const short = plan.issues.reduce((sum, i) => sum + ('count' in i ? i.count : 1), 0)
   return [
     headPiece(c, m, width),
-    ...(short > 0 ? [textPiece(c, c.say('cuts-short', { material: materialName(c, m), n: String(short) }), width)] : []),
+    ...(short > 0 ? [textPiece(c.say('cuts-short', { material: materialName(c, m), n: String(short) }), width)] : []),
     ...plan.patterns.map((p) => patternPiece(c, p, width)),
   ]
 }
@@ -139,8 +177,11 @@ export function cutsSheet(c: Context): Drafted {
   const pieces = cuts.materials.flatMap((m) => materialPieces(c, m, width))
   if (pieces.length === 0) return { because: 'why-no-pieces' }
   const planned = cuts.materials.filter((m) => m.plan !== null && m.plan.sticks.length > 0)
-  const order = planned.length > 0 ? [textPiece(c, `${c.say('cuts-order')} ${c.say('cuts-turned')}.`, width, 'italic')] : []
-  const sticks = planned.map((m) => `${c.say(`of-${m.of}` as SheetKey)}: ${m.plan!.used.map((u) => u.count).reduce((a, b) => a + b, 0)}`).join(', ')
+  const order =
+    planned.length > 0 ? [textPiece(`${c.say('cuts-order')} ${c.say('cuts-turned')}.`, width, 'italic')] : []
+  const sticks = planned
+    .map((m) => `${c.say(`of-${m.of}` as SheetKey)}: ${m.plan!.used.map((u) => u.count).reduce((a, b) => a + b, 0)}`)
+    .join(', ')
   const trim = c.say('cuts-sub-trim', { trim: c.length(cuts.trim_m) })
   const subtitle = c.say('cuts-sub', {
     what: c.plan.name ?? c.say('unnamed'),
@@ -160,5 +201,3 @@ export function cutsSheet(c: Context): Drafted {
     ),
   }
 }
-
-export { contour, isKnown }

@@ -4,7 +4,6 @@ import { practiceLengths } from '../../tables/practice.ts'
 import { dimension } from '../drawing/dimension.ts'
 import { leader, note, upArrow } from '../drawing/marks.ts'
 import { circle, contour, type Drawing, line, type Point, rectangle } from '../drawing/primitives.ts'
-import { holeOutline } from '../views/unrolled.ts'
 import { composed, fitsSheet, spread } from './compose.ts'
 import type { Context, Drafted } from './context.ts'
 
@@ -38,9 +37,10 @@ export function holeFrame(c: Context, box: Box): { readonly half: number; readon
   const { layout } = c.facts
   const spacing_m = isKnown(layout) ? layout.known.lineSpacing_m : null
   const least = Math.max(-box.left, box.right) + AIR_mm.side
+  const tight = least - 7
   const spacing = spacing_m === null ? null : spacing_m * 1000 * paperStretchOf(c)
-  if (spacing === null || isKnown(layout) && layout.known.lines.length < 2) return { half: least, spacing: null }
-  if (spacing >= least && spacing <= 83) return { half: spacing, spacing }
+  if (spacing === null || (isKnown(layout) && layout.known.lines.length < 2)) return { half: least, spacing: null }
+  if (spacing >= tight && spacing <= 83) return { half: spacing, spacing }
   return { half: least, spacing: spacing < least ? spacing : null }
 }
 
@@ -57,10 +57,7 @@ export function paperStretchOf(c: Context): number {
 export function siteFrame(c: Context, box: Box, starter: boolean): Drawing {
   const { half, spacing } = holeFrame(c, box)
   const [high, low] = [box.high + AIR_mm.high, box.low - AIR_mm.low]
-  const ticks: Drawing =
-    spacing === null
-      ? []
-      : [-spacing, spacing].flatMap((x) => [line([x, -5], [x, 5], 'cut')])
+  const ticks: Drawing = spacing === null ? [] : [-spacing, spacing].flatMap((x) => [line([x, -5], [x, 5], 'cut')])
   const named: Drawing =
     spacing === null
       ? []
@@ -89,7 +86,8 @@ function block(c: Context, t: TemplatesFacts): Drawing {
   const both = boxOf([...chosen, ...other])
   const own = boxOf(chosen)
   const { half } = holeFrame(c, both)
-  const [full, dashed] = t.joint.cut === 'axis' ? (['blade-along', 'blade-square'] as const) : (['blade-square', 'blade-along'] as const)
+  const [full, dashed] =
+    t.joint.cut === 'axis' ? (['blade-along', 'blade-square'] as const) : (['blade-square', 'blade-along'] as const)
   const alike = t.joint.stub.angle_rad > 1.5707
   const high = both.high + AIR_mm.high
   const [a, b] = [toward(chosen, [0.8, 0.6]), toward(other, [0.7, -0.75])]
@@ -99,14 +97,40 @@ function block(c: Context, t: TemplatesFacts): Drawing {
     ...siteFrame(c, both, true),
     contour(chosen, 'cut', { layer: 'hole' }),
     contour(other, 'hidden', { layer: 'other-cut' }),
-    ...dimension({ from: [0, own.low], to: [0, own.high], offset_mm: half - 9 - AIR_mm.side + 31 > 0 ? -own.left + 9 : 9, figure: c.figure((own.high - own.low) / 1000) }),
-    ...dimension({ from: [own.left, both.low + 2], to: [own.right, both.low + 2], offset_mm: -(2 + 9), figure: c.figure((own.right - own.left) / 1000), along: 'across' }),
-    ...leader({ to: [starter_mm * p, -starter_mm * p], elbow: [starter_mm * p + 4, -Math.min(12, 0.4 * -own.low)], lines: [c.say('starter', { d: c.length(practiceLengths.rows['starter-drill'].high_m) })] }),
-    ...leader({ to: a, elbow: [Math.max(a[0] + 4, both.right - 2), Math.min(high - 8, a[1] + 14)], lines: c.say(full).split('\n') }),
-    ...(alike ? [] : leader({ to: b, elbow: [Math.max(b[0] + 4, both.right - 3), both.low - 3], lines: c.say(dashed).split('\n') })),
+    ...dimension({
+      from: [0, own.low],
+      to: [0, own.high],
+      offset_mm: -both.left + 6,
+      figure: c.figure((own.high - own.low) / 1000),
+    }),
+    ...dimension({
+      from: [own.left, both.low + 2],
+      to: [own.right, both.low + 2],
+      offset_mm: -(2 + 9),
+      figure: c.figure((own.right - own.left) / 1000),
+      along: 'across',
+    }),
+    ...leader({
+      to: [starter_mm * p, -starter_mm * p],
+      elbow: [starter_mm * p + 4, -Math.min(12, 0.4 * -own.low)],
+      lines: [c.say('starter', { d: c.length(practiceLengths.rows['starter-drill'].high_m) })],
+    }),
+    ...leader({
+      to: a,
+      elbow: [Math.max(a[0] + 4, both.right - 2), Math.min(high - 8, a[1] + 14)],
+      lines: c.say(full).split('\n'),
+    }),
+    ...(alike
+      ? []
+      : leader({ to: b, elbow: [Math.max(b[0] + 4, both.right - 3), both.low - 3], lines: c.say(dashed).split('\n') })),
     ...note({ at: [-2.2, own.high + 2.2], lines: [c.say('upper-side')], anchor: 'end' }),
     ...note({ at: [-2.2, both.low - 15.6], lines: [c.say('lower-side')], anchor: 'end' }),
-    ...dimension({ from: [-half, both.low - AIR_mm.low], to: [half, both.low - AIR_mm.low], offset_mm: -7, figure: c.say('hole-round', { w: c.figure((2 * half) / 1000), paper: paperFigure(c, t.joint.paper_m) }) }),
+    ...dimension({
+      from: [-half, both.low - AIR_mm.low],
+      to: [half, both.low - AIR_mm.low],
+      offset_mm: -7,
+      figure: c.say('hole-round', { w: c.figure((2 * half) / 1000), paper: paperFigure(c, t.joint.paper_m) }),
+    }),
   ]
 }
 
@@ -145,8 +169,17 @@ export function holeSheet(c: Context): Drafted {
   const drawing = block(c, t)
   const said = { lines: lines(c, t), cautions: [c.say('laser')] }
   const pages = (fitsSheet(c, drawing) ? composed : spread)(c, drawing, said)
-  const contours: Drawing = [contour(inMillimetres((t.joint.cut === 'axis' ? t.holeAlong : t.holeSquare).outline), 'cut', { layer: 'hole' }), line([-5, 0], [5, 0], 'centre'), line([0, -5], [0, 5], 'centre')]
-  const subtitle = c.say('hole-sub', { column: column.label, stub: stubPipe.label, angle: c.angle(stub.angle_rad), n: String(count) })
+  const contours: Drawing = [
+    contour(inMillimetres((t.joint.cut === 'axis' ? t.holeAlong : t.holeSquare).outline), 'cut', { layer: 'hole' }),
+    line([-5, 0], [5, 0], 'centre'),
+    line([0, -5], [0, 5], 'centre'),
+  ]
+  const subtitle = c.say('hole-sub', {
+    column: column.label,
+    stub: stubPipe.label,
+    angle: c.angle(stub.angle_rad),
+    n: String(count),
+  })
   return {
     pages: pages.map((page, i) => ({
       id: 'hole' as const,
@@ -158,5 +191,3 @@ export function holeSheet(c: Context): Drafted {
     })),
   }
 }
-
-export { holeOutline }

@@ -4,7 +4,7 @@ import { practiceLengths } from '../../tables/practice.ts'
 import { decimals } from '../display.ts'
 import type { Drawing } from '../drawing/primitives.ts'
 import { type Column, table } from '../paper/table.ts'
-import { actions } from '../paper/words.ts'
+import { actions, paragraph } from '../paper/words.ts'
 import { topLeft, widthOf } from './compose.ts'
 import type { Context, Draft, Drafted } from './context.ts'
 
@@ -39,7 +39,7 @@ const numbers = (list: readonly number[]): string => [...list].sort((a, b) => a 
 
 function lines(c: Context, layout: LayoutFacts): readonly string[] {
   const end = c.say(layout.datum)
-  const tolerance = c.length(practiceLengths.rows['arc-closure'].high_m)
+  const tolerance = c.within(practiceLengths.rows['arc-closure'].high_m)
   const round = c.length(layout.circumference_m)
   return [
     c.say('act-tape-pipe', { c: round, unit: c.unit, tolerance }),
@@ -79,7 +79,12 @@ export function markingSheet(c: Context): Drafted {
     { heading: '', align: 'unit' },
     { heading: c.say('col-off'), align: 'figures' },
   ]
-  const arcRows = layout.lines.map((l) => [String(l.number), c.figure(l.arc.marked_m), c.unit, offFigure(c, l.arc.error_m)])
+  const arcRows = layout.lines.map((l) => [
+    String(l.number),
+    c.figure(l.arc.marked_m),
+    c.unit,
+    offFigure(c, l.arc.error_m),
+  ])
   const [x, y] = topLeft(c)
   const middle = x + widthOf(body) * 0.54
   const pages: Drawing[] = []
@@ -89,18 +94,51 @@ export function markingSheet(c: Context): Drafted {
   // The tables end above the upright bar on the right; the left one may run down to the foot.
   while ((left.length > 0 || right.length > 0 || words.length > 0) && pages.length < 40) {
     const high = y - body.bottom
-    const a = left.length === 0 ? null : table({ at: [x, y], columns: heights, rows: left, width_mm: middle - x - 8, height_mm: high, boxed: true })
-    const b = right.length === 0 ? null : table({ at: [middle, y], columns: arcs, rows: right, width_mm: room.right - middle, height_mm: high, boxed: true })
+    const a =
+      left.length === 0
+        ? null
+        : table({ at: [x, y], columns: heights, rows: left, width_mm: middle - x - 8, height_mm: high, boxed: true })
+    const b =
+      right.length === 0
+        ? null
+        : table({
+            at: [middle, y],
+            columns: arcs,
+            rows: right,
+            width_mm: room.right - middle,
+            height_mm: high,
+            boxed: true,
+          })
     left = a?.rest ?? []
     right = b?.rest ?? []
     const done = left.length === 0 && right.length === 0
     const under = y - (b?.height_mm ?? 0) - 8
-    const text = done && under - body.bottom > 30 ? actions({ at: [middle, under], width_mm: room.right - middle, height_mm: under - body.bottom, lines: words }) : null
+    const text =
+      done && under - body.bottom > 30
+        ? actions({ at: [middle, under], width_mm: room.right - middle, height_mm: under - body.bottom, lines: words })
+        : null
     words = text?.rest ?? words
-    const below = y - (a?.height_mm ?? 0) - 8
-    const more = done && words.length > 0 && below - body.bottom > 30 ? actions({ at: [x, below], width_mm: middle - x - 8, height_mm: below - body.bottom, lines: words }) : null
+    const off = paragraph({
+      at: [x, y - (a?.height_mm ?? 0) - 3],
+      width_mm: middle - x - 10,
+      text: c.say('exact-off'),
+      face: 'italic',
+      size_mm: 3.2,
+    })
+    const explained = done && pages.length === 0 && y - (a?.height_mm ?? 0) - off.height_mm - 3 > body.bottom
+    const below = y - (a?.height_mm ?? 0) - 8 - (explained ? off.height_mm : 0)
+    const more =
+      done && words.length > 0 && below - body.bottom > 30
+        ? actions({ at: [x, below], width_mm: middle - x - 8, height_mm: below - body.bottom, lines: words })
+        : null
     words = more?.rest ?? words
-    pages.push([...(a?.drawing ?? []), ...(b?.drawing ?? []), ...(text?.drawing ?? []), ...(more?.drawing ?? [])])
+    pages.push([
+      ...(a?.drawing ?? []),
+      ...(b?.drawing ?? []),
+      ...(explained ? off.drawing : []),
+      ...(text?.drawing ?? []),
+      ...(more?.drawing ?? []),
+    ])
   }
   const subtitle = c.say('marking-sub', { datum: c.say(layout.datum) })
   return {
@@ -108,7 +146,7 @@ export function markingSheet(c: Context): Drafted {
       (drawing, i): Draft => ({
         id: 'marking',
         title: i === 0 ? c.say('marking-title') : c.say('continued', { title: c.say('marking-title') }),
-        subtitle: `${subtitle} ${c.say('exact-off')}`,
+        subtitle,
         scale: c.say('no-scale'),
         drawing,
       }),

@@ -1,7 +1,7 @@
 import { plainHoleGap } from '../../disciplines/templates/equations.ts'
 import { isKnown } from '../../plan/known.ts'
 import { practiceLengths } from '../../tables/practice.ts'
-import { dimension, roundDimension } from '../drawing/dimension.ts'
+import { dimension } from '../drawing/dimension.ts'
 import { leader } from '../drawing/marks.ts'
 import { circle, contour, type Drawing, line, type Point, rectangle } from '../drawing/primitives.ts'
 import { table } from '../paper/table.ts'
@@ -9,7 +9,14 @@ import { composed, spread, topLeft, widthOf } from './compose.ts'
 import type { Context, Draft, Drafted, SheetId } from './context.ts'
 import { barLines, boxOf, paperStretchOf, siteFrame } from './hole.ts'
 
-const pagesOf = (c: Context, id: SheetId, title: string, subtitle: string, drawings: readonly Drawing[], contours: Drawing): readonly Draft[] =>
+const pagesOf = (
+  c: Context,
+  id: SheetId,
+  title: string,
+  subtitle: string,
+  drawings: readonly Drawing[],
+  contours: Drawing,
+): readonly Draft[] =>
   drawings.map((drawing, i) => ({
     id,
     title: i === 0 ? title : c.say('continued', { title }),
@@ -19,7 +26,8 @@ const pagesOf = (c: Context, id: SheetId, title: string, subtitle: string, drawi
     ...(i === 0 && contours.length > 0 ? { contours } : {}),
   }))
 
-const sitesOf = (c: Context): string => (isKnown(c.facts.layout) ? String(c.facts.layout.known.sites.length) : c.say('number-blank'))
+const sitesOf = (c: Context): string =>
+  isKnown(c.facts.layout) ? String(c.facts.layout.known.sites.length) : c.say('number-blank')
 
 /** Slit, stop holes and warm zone of a heat-formed pocket. */
 export function pocketSheet(c: Context): Drafted {
@@ -32,17 +40,37 @@ export function pocketSheet(c: Context): Drafted {
   const zone_m = practiceLengths.rows['heated-zone']
   const r = stop_m.low_m * 500
   const high = zone_m.high_m * 1000
-  const box: Point[] = [[-slit / 2 - r, -high / 2], [slit / 2 + r, high / 2]]
+  const box: Point[] = [
+    [-slit / 2 - r, -high / 2],
+    [slit / 2 + r, high / 2],
+  ]
   const range = (a: number, b: number) => `${c.figure(a)}–${c.length(b)}`
-  const holes: Drawing = [circle([-slit / 2, 0], r, 'cut', { layer: 'slit' }), circle([slit / 2, 0], r, 'cut', { layer: 'slit' })]
+  const holes: Drawing = [
+    circle([-slit / 2, 0], r, 'cut', { layer: 'slit' }),
+    circle([slit / 2, 0], r, 'cut', { layer: 'slit' }),
+  ]
   const drawing: Drawing = [
     ...siteFrame(c, boxOf(box), false),
     rectangle({ left: -slit / 2 - 8, right: slit / 2 + 8, bottom: -high / 2, top: high / 2 }, 'hidden'),
     line([-slit / 2 + r, 0], [slit / 2 - r, 0], 'cut'),
     ...holes,
-    ...dimension({ from: [-slit / 2, 0], to: [slit / 2, 0], offset_mm: -14, figure: c.say('pocket-slit', { l: c.figure(slit_m) }), along: 'across' }),
-    ...leader({ to: [slit / 2, -r], elbow: [slit / 2 + 5, -high / 2 - 6], lines: [c.say('pocket-stop', { d: range(stop_m.low_m, stop_m.high_m) })] }),
-    ...leader({ to: [slit * 0.25, high / 2], elbow: [slit * 0.25 + 5, high / 2 + 7], lines: [c.say('pocket-zone', { z: range(zone_m.low_m, zone_m.high_m) })] }),
+    ...dimension({
+      from: [-slit / 2, 0],
+      to: [slit / 2, 0],
+      offset_mm: -14,
+      figure: c.say('pocket-slit', { l: c.figure(slit_m) }),
+      along: 'across',
+    }),
+    ...leader({
+      to: [slit / 2, -r],
+      elbow: [slit / 2 + 5, -high / 2 - 6],
+      lines: [c.say('pocket-stop', { d: range(stop_m.low_m, stop_m.high_m) })],
+    }),
+    ...leader({
+      to: [slit * 0.25, high / 2],
+      elbow: [slit * 0.25 + 5, high / 2 + 7],
+      lines: [c.say('pocket-zone', { z: range(zone_m.low_m, zone_m.high_m) })],
+    }),
   ]
   const former = c.length(former_m)
   const lines = [
@@ -57,7 +85,9 @@ export function pocketSheet(c: Context): Drafted {
   const hot = c.words.cautions['hot-pvc']
   const cautions = [...(hot === undefined || hot.includes('{') ? [] : [hot]), c.say('laser')]
   const subtitle = c.say('pocket-sub', { former, n: sitesOf(c) })
-  return { pages: pagesOf(c, 'pocket', c.say('pocket-title'), subtitle, spread(c, drawing, { lines, cautions }), holes) }
+  return {
+    pages: pagesOf(c, 'pocket', c.say('pocket-title'), subtitle, spread(c, drawing, { lines, cautions }), holes),
+  }
 }
 
 /** A round hole in which the cup hangs by its rim. */
@@ -71,17 +101,22 @@ export function cupHoleSheet(c: Context): Drafted {
   const q = body_m / 2
   const stretch = paperStretchOf(c)
   // A round hole seen along its axis is wider on the unrolled wall.
-  const outline = Array.from({ length: 720 }, (_, i) => (i * Math.PI) / 360).map((a): Point => [
-    R * Math.asin((q * Math.sin(a)) / R) * 1000 * stretch,
-    q * Math.cos(a) * 1000,
-  ])
+  const outline = Array.from({ length: 720 }, (_, i) => (i * Math.PI) / 360).map(
+    (a): Point => [R * Math.asin((q * Math.sin(a)) / R) * 1000 * stretch, q * Math.cos(a) * 1000],
+  )
   const box = boxOf(outline)
   const ring = contour(outline, 'cut', { layer: 'hole' })
   const drawing: Drawing = [
     ...siteFrame(c, box, true),
     ring,
     ...dimension({ from: [0, box.low], to: [0, box.high], offset_mm: -box.left + 8, figure: c.figure(body_m) }),
-    ...dimension({ from: [box.left, box.low], to: [box.right, box.low], offset_mm: -9, figure: c.figure((box.right - box.left) / 1000), along: 'across' }),
+    ...dimension({
+      from: [box.left, box.low],
+      to: [box.right, box.low],
+      offset_mm: -9,
+      figure: c.figure((box.right - box.left) / 1000),
+      along: 'across',
+    }),
   ]
   const lines = [
     ...barLines(c),
@@ -92,7 +127,16 @@ export function cupHoleSheet(c: Context): Drafted {
     c.say('act-cuphole-gap', { gap: c.length(plainHoleGap({ columnRadius_m: R, holeRadius_m: q })) }),
   ]
   const subtitle = c.say('cuphole-sub', { d: c.length(body_m), n: sitesOf(c) })
-  return { pages: pagesOf(c, 'cup-hole', c.say('cuphole-title'), subtitle, composed(c, drawing, { lines, cautions: [c.say('laser')] }), [ring]) }
+  return {
+    pages: pagesOf(
+      c,
+      'cup-hole',
+      c.say('cuphole-title'),
+      subtitle,
+      composed(c, drawing, { lines, cautions: [c.say('laser')] }),
+      [ring],
+    ),
+  }
 }
 
 /** Where the fittings sit on the column, and how each is turned. */
@@ -122,10 +166,17 @@ export function fittingSheet(c: Context): Drafted {
     drawings.push(t.drawing)
     rest = t.rest
   }
-  const lines = [...(laying_m === undefined ? [c.say('act-fitting-measure', { unit: c.unit })] : []), c.say('act-fitting-pieces'), c.say('act-fitting-line')]
+  const lines = [
+    ...(laying_m === undefined ? [c.say('act-fitting-measure', { unit: c.unit })] : []),
+    c.say('act-fitting-pieces'),
+    c.say('act-fitting-line'),
+  ]
   const pages = drawings.flatMap((d, i) => composed(c, d, { lines: i === 0 ? lines : [] }))
   const l = laying_m === undefined ? `${c.say('number-blank')} ${c.unit}` : c.length(laying_m)
-  return { pages: pagesOf(c, 'fitting', c.say('fitting-title'), c.say('fitting-sub', { l }), pages, []).map((p) => ({ ...p, scale: c.say('no-scale') })) }
+  return {
+    pages: pagesOf(c, 'fitting', c.say('fitting-title'), c.say('fitting-sub', { l }), pages, []).map((p) => ({
+      ...p,
+      scale: c.say('no-scale'),
+    })),
+  }
 }
-
-export { roundDimension }

@@ -1,5 +1,5 @@
 import type { Part, PartsFacts, Tool } from '../../disciplines/parts/index.ts'
-import { ends, type Quantity, quantity } from '../../kernel/units.ts'
+import { ends, type Quantity } from '../../kernel/units.ts'
 import { isKnown } from '../../plan/known.ts'
 import { decimals } from '../display.ts'
 import type { Drawing } from '../drawing/primitives.ts'
@@ -20,6 +20,10 @@ export interface PartRow {
 }
 
 const amount = (c: Context, q: Quantity): string => {
+  if (q.unit === 'm' && 'value' in q)
+    return c.display.lengths === 'in'
+      ? `${decimals(q.value / 0.3048, 1)} ft`
+      : `${decimals(q.value, 2, c.display.decimal)} m`
   if (q.unit !== 'count') return c.shown(q)
   const [low, high] = ends(q)
   return low === high ? decimals(low, Number.isInteger(low) ? 0 : 1) : c.shown(q)
@@ -27,16 +31,22 @@ const amount = (c: Context, q: Quantity): string => {
 
 const sizesOf = (c: Context, sizes: Readonly<Record<string, Quantity>>): string =>
   Object.entries(sizes)
-    .map(([k, q]) => `${c.words.parts.sizes[k] ?? k} ${q.unit === 'm' && 'value' in q ? c.length(q.value) : c.shown(q)}`)
+    .map(
+      ([k, q]) => `${c.words.parts.sizes[k] ?? k} ${q.unit === 'm' && 'value' in q ? c.length(q.value) : c.shown(q)}`,
+    )
     .join(', ')
 
 export function partRow(c: Context, p: Part): PartRow {
   const name = c.words.parts.names[p.id] ?? p.id
   const label = p.label === null || p.label === name ? '' : ` ${p.label}`
   const price =
-    p.price_money === null ? (p.pricedWith === null ? '' : c.say('price-with', { part: c.words.parts.names[p.pricedWith] ?? p.pricedWith })) : decimals(p.price_money, 2, c.display.decimal)
+    p.price_money === null
+      ? p.pricedWith === null
+        ? ''
+        : c.say('price-with', { part: c.words.parts.names[p.pricedWith] ?? p.pricedWith })
+      : decimals(p.price_money, 2, c.display.decimal)
   return {
-    name: `${name}${label}`,
+    name: `${name}${label.replaceAll(' × ', '\u00a0×\u00a0')}`,
     size: sizesOf(c, p.sizes),
     count: amount(c, p.count),
     spares: p.spares > 0 ? String(p.spares) : '',
@@ -48,7 +58,7 @@ export function partRow(c: Context, p: Part): PartRow {
 
 const toolText = (c: Context, t: Tool): readonly string[] => [
   c.words.parts.tools[t.id] ?? t.id,
-  [t.label ?? '', sizesOf(c, t.sizes)].filter((s) => s !== '').join('; '),
+  t.label ?? sizesOf(c, t.sizes),
 ]
 
 /** Tables one under the other, over as many pages as their rows take. */
@@ -70,8 +80,16 @@ function flow(c: Context, facts: PartsFacts): readonly Drawing[] {
   })
   const total = facts.total
   const money = (n: number) => decimals(n, 2, c.display.decimal)
-  const sum = c.say('parts-sum', { sum: money(total.known_money), currency: facts.currency ?? '', spares: money(total.spares_money), n: String(total.unpriced.length) })
-  const joints = facts.joints === null || facts.joints.area_m2 === 0 ? '' : ` ${c.say('parts-joints', { area: areaText(c, facts.joints.area_m2) })}`
+  const sum = c.say('parts-sum', {
+    sum: money(total.known_money),
+    currency: facts.currency ?? '',
+    spares: money(total.spares_money),
+    n: String(total.unpriced.length),
+  })
+  const joints =
+    facts.joints === null || facts.joints.area_m2 === 0
+      ? ''
+      : ` ${c.say('parts-joints', { area: areaText(c, facts.joints.area_m2) })}`
   const pages: Drawing[][] = [[]]
   let low = y
   const bottom = c.room.body.bottom
@@ -83,7 +101,15 @@ function flow(c: Context, facts: PartsFacts): readonly Drawing[] {
     let rest = all
     let tries = 0
     while (rest.length > 0 && tries++ < 60) {
-      const t = table({ at: [x, low], columns: cols, rows: rest, width_mm, height_mm: low - bottom, size_mm: 3.2, boxed: true })
+      const t = table({
+        at: [x, low],
+        columns: cols,
+        rows: rest,
+        width_mm,
+        height_mm: low - bottom,
+        size_mm: 3.2,
+        boxed: true,
+      })
       if (t.rest.length < rest.length) {
         pages.at(-1)!.push(t.drawing)
         low -= t.height_mm
@@ -106,10 +132,21 @@ function flow(c: Context, facts: PartsFacts): readonly Drawing[] {
     const [a, b] = [facts.tools[i]!, facts.tools[i + half]]
     return [toolText(c, a), b === undefined ? null : toolText(c, b)] as const
   })
-  const toolColumns: readonly Column[] = [{ heading: '', align: 'words' }, { heading: '', align: 'words' }]
+  const toolColumns: readonly Column[] = [
+    { heading: '', align: 'words' },
+    { heading: '', align: 'words' },
+  ]
   const side = (width_mm - 8) / 2
   const place = (list: readonly (readonly string[])[], left: number, from: number) =>
-    table({ at: [left, from], columns: toolColumns, rows: list, width_mm: side, height_mm: from - bottom, size_mm: 3.2, boxed: true })
+    table({
+      at: [left, from],
+      columns: toolColumns,
+      rows: list,
+      width_mm: side,
+      height_mm: from - bottom,
+      size_mm: 3.2,
+      boxed: true,
+    })
   let leftRows: readonly (readonly string[])[] = toolRows.map((r) => r[0])
   let rightRows: readonly (readonly string[])[] = toolRows.flatMap((r) => (r[1] === null ? [] : [r[1]]))
   let tries = 0
@@ -143,5 +180,3 @@ export function partsSheet(c: Context): Drafted {
     ),
   }
 }
-
-export { quantity }

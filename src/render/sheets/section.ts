@@ -4,12 +4,12 @@ import type { Primitive } from '../drawing/primitives.ts'
 import { paragraph, subheading } from '../paper/words.ts'
 import { stubSection } from '../views/section.ts'
 import { fill } from '../words/fill.ts'
-import { slotTextOf } from './slots.ts'
 import { heightOf, hung, topLeft, widthOf } from './compose.ts'
 import type { Context, Drafted } from './context.ts'
 import { cupBlock } from './gauge.ts'
 import { findingList } from './overview.ts'
 import { fittingScale } from './scale.ts'
+import { slotTextOf } from './slots.ts'
 
 /** Cautions of the whole build, each once, those of the most steps first. */
 function cautionsOf(c: Context): readonly string[] {
@@ -34,16 +34,20 @@ export function sectionSheet(c: Context): Drafted {
   let width = 0
   if (t !== null) {
     const R = t.joint.stub.columnRadius_m
-    const room = { width_mm: 84, height_mm: 88 }
+    const { stub } = t.joint
+    const room = { width_mm: 92, height_mm: 96 }
     const scale = fittingScale({
-      width_m: 2 * R + t.joint.axisLength_m,
-      height_m: t.joint.axisLength_m + 1.6 * R,
+      width_m: R + t.stub.mouthReach_m + stub.stubRadius_m * Math.cos(stub.angle_rad),
+      height_m: t.stub.mouthRise_m + stub.stubRadius_m * Math.sin(stub.angle_rad) + 0.6 * R,
       room,
       display: c.display,
     })
     reduction = scale.reduction
-    const texts = { figure: c.figure, angle: c.angle, mark: c.say('note-mark') }
-    const view = hung(stubSection({ plan: c.plan, templates: t, cup: orNull(t.cup), ratio: scale.ratio, texts }), [x, y])
+    const texts = { figure: c.figure, size: c.size, angle: c.angle, mark: c.say('note-mark') }
+    const view = hung(stubSection({ plan: c.plan, templates: t, cup: orNull(t.cup), ratio: scale.ratio, texts }), [
+      x,
+      y,
+    ])
     const box = bounds(view)!
     out.push(...view)
     width = widthOf(box)
@@ -61,14 +65,23 @@ export function sectionSheet(c: Context): Drafted {
     const head = subheading({ at: [x, low], text: c.say('cautions-title'), width_mm: clear })
     out.push(...head.drawing)
     low -= head.height_mm
-    const after = paragraph({ at: [x, low], width_mm: clear, text: c.say('cautions-more'), size_mm: 3.2, face: 'italic' })
+    const after = paragraph({
+      at: [x, low],
+      width_mm: clear,
+      text: c.say('cautions-more'),
+      size_mm: 3.2,
+      face: 'italic',
+    })
     for (const text of cautions) {
       const block = paragraph({ at: [x, low], width_mm: clear, text, size_mm: 3.4 })
       if (low - block.height_mm - after.height_mm - 1 < body.bottom) break
       out.push(...block.drawing)
       low -= block.height_mm + 1.6
     }
-    out.push(...paragraph({ at: [x, low], width_mm: clear, text: c.say('cautions-more'), size_mm: 3.2, face: 'italic' }).drawing)
+    out.push(
+      ...paragraph({ at: [x, low], width_mm: clear, text: c.say('cautions-more'), size_mm: 3.2, face: 'italic' })
+        .drawing,
+    )
   }
   const n = isKnown(c.facts.layout) ? String(c.facts.layout.known.plants) : c.say('number-blank')
   return {
@@ -76,7 +89,15 @@ export function sectionSheet(c: Context): Drafted {
       {
         id: 'section',
         title: t === null ? c.say('findings-title') : c.say('section-title'),
-        subtitle: t === null ? (c.plan.name ?? c.say('unnamed')) : c.say('section-sub', { column: t.joint.column.label, stub: t.joint.stubPipe.label, angle: c.angle(t.joint.stub.angle_rad), n }),
+        subtitle:
+          t === null
+            ? (c.plan.name ?? c.say('unnamed'))
+            : c.say('section-sub', {
+                column: t.joint.column.label,
+                stub: t.joint.stubPipe.label,
+                angle: c.angle(t.joint.stub.angle_rad),
+                n,
+              }),
         scale: reduction === 0 ? c.say('no-scale') : c.say('at-scale', { n: String(reduction) }),
         drawing: out,
       },

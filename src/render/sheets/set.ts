@@ -1,14 +1,15 @@
-import { fill } from '../words/fill.ts'
-import { placeName } from '../words/sentences.ts'
-import type { Drawing, Page } from '../drawing/primitives.ts'
-import { bounds } from '../drawing/bounds.ts'
-import { moved } from '../drawing/transform.ts'
-import { type Correction, corrected, correctionFactor, correctionIssues, UNCORRECTED } from '../paper/correction.ts'
-import { sheet } from '../paper/sheet.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { practiceLengths } from '../../tables/practice.ts'
+import { bounds } from '../drawing/bounds.ts'
+import type { Drawing, Page } from '../drawing/primitives.ts'
+import { moved } from '../drawing/transform.ts'
+import { type Correction, corrected, correctionFactor, correctionIssues } from '../paper/correction.ts'
+import { sheet } from '../paper/sheet.ts'
+import { placeName } from '../words/sentences.ts'
+import { ruled } from './blanks.ts'
 import { type Context, context, type Draft, type Drafted, type SheetId, type SheetInput } from './context.ts'
 import { cutsSheet } from './cuts.ts'
+import { dipStickSheet } from './dip-stick.ts'
 import { distributorSheet } from './distributor.ts'
 import { gaugeSheet } from './gauge.ts'
 import { holeSheet } from './hole.ts'
@@ -40,6 +41,9 @@ export interface SheetSet {
   readonly contours: Drawing
 }
 
+/** Sheets that somebody may want to cut from plastic by machine. */
+const FULL_SIZE: readonly SheetId[] = ['hole', 'wrap', 'stub', 'lid', 'distributor', 'pocket', 'cup-hole']
+
 type Maker = (c: Context, numbers: ReadonlyMap<SheetId, number>) => Drafted
 
 const sites: Readonly<Record<string, readonly (readonly [SheetId, Maker])[]>> = {
@@ -64,6 +68,7 @@ const makersOf = (plan: Plan): readonly (readonly [SheetId, Maker])[] => {
     ['pole', poleSheet],
     ...(sites[method] ?? []),
     ['lid', lidSheet],
+    ['dip-stick', dipStickSheet],
     ['distributor', distributorSheet],
     ['cuts', cutsSheet],
     ['parts', partsSheet],
@@ -74,7 +79,8 @@ const makersOf = (plan: Plan): readonly (readonly [SheetId, Maker])[] => {
 /** The printer's correction as the plan states it. */
 export function correctionOf(plan: Plan): Correction {
   const nominal_mm = practiceLengths.rows['printed-bar'].low_m * 1000
-  const factor = (bar_m: number | undefined) => (bar_m === undefined ? 1 : correctionFactor({ nominal_mm, measured_mm: bar_m * 1000 }))
+  const factor = (bar_m: number | undefined) =>
+    bar_m === undefined ? 1 : correctionFactor({ nominal_mm, measured_mm: bar_m * 1000 })
   return { x: factor(plan.tools?.barAcross_m), y: factor(plan.tools?.barUp_m) }
 }
 
@@ -99,9 +105,15 @@ function leftOutText(c: Context, id: SheetId, drafted: Drafted): readonly string
 }
 
 function numbered(c: Context, draft: Draft, n: number, of: number, correction: Correction): SetPage {
-  const remark =
-    correction.x === 1 && correction.y === 1 ? '' : c.say('corrected', { x: correction.x.toFixed(4), y: correction.y.toFixed(4) })
-  const cell = (label: 'plan' | 'sheet' | 'scale' | 'change' | 'date', value: string) => ({ label: c.say(label), value })
+  const scaled =
+    correction.x === 1 && correction.y === 1
+      ? ''
+      : c.say('corrected', { x: correction.x.toFixed(4), y: correction.y.toFixed(4) })
+  const remark = [FULL_SIZE.includes(draft.id) ? c.say('laser-short') : '', scaled].filter((s) => s !== '').join('; ')
+  const cell = (label: 'plan' | 'sheet' | 'scale' | 'change' | 'date', value: string) => ({
+    label: c.say(label),
+    value,
+  })
   const page = sheet({
     paper: c.paper,
     words: {
@@ -118,7 +130,7 @@ function numbered(c: Context, draft: Draft, n: number, of: number, correction: C
       inch: c.say('inch'),
       remark,
     },
-    drawing: draft.drawing,
+    drawing: ruled(draft.drawing),
   })
   return { id: draft.id, title: draft.title, page: corrected({ page, correction }).page ?? page }
 }
@@ -155,5 +167,3 @@ export function sheetSet(input: SheetInput, only: readonly SheetId[] = []): Shee
   const contours = sideBySide(drafts.flatMap((d) => (d.contours === undefined ? [] : [d.contours])))
   return { pages: only.length === 0 ? pages : pages.filter((p) => only.includes(p.id)), leftOut, refused, contours }
 }
-
-export { fill, UNCORRECTED }

@@ -1,15 +1,20 @@
-import type { Slot } from '../../findings/finding.ts'
+import type { Quantity } from '../../kernel/units.ts'
 import type { Context } from './context.ts'
 
 const DATUM = new Set(['foot', 'top'])
 
 /** Slots as texts in the owner's units; what the plan does not say is a blank to be filled in by pen. */
-export function slotTextOf(c: Context, slots: Readonly<Record<string, Slot | null>>): Readonly<Record<string, string>> {
+export function slotTextOf(
+  c: Context,
+  slots: Readonly<Record<string, Quantity | string | number | null | { readonly phrase: string }>>,
+): Readonly<Record<string, string>> {
   return Object.fromEntries(
     Object.entries(slots).map(([key, slot]) => {
       if (slot === null) return [key, c.say('number-blank')]
-      if (typeof slot === 'string') return [key, DATUM.has(slot) ? c.say(slot as 'foot' | 'top').replace('the ', '') : slot]
+      if (typeof slot === 'string')
+        return [key, DATUM.has(slot) ? c.say(slot as 'foot' | 'top').replace('the ', '') : slot]
       if (typeof slot === 'number') return [key, String(slot)]
+      if ('phrase' in slot) return [key, c.words.phrases[slot.phrase] ?? slot.phrase]
       return [key, slot.unit === 'm' && 'value' in slot ? c.length(slot.value) : c.shown(slot)]
     }),
   )

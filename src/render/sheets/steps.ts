@@ -1,8 +1,8 @@
 import type { BuildFacts, Step } from '../../disciplines/build/index.ts'
 import { quantity } from '../../kernel/units.ts'
 import { isKnown } from '../../plan/known.ts'
-import { lettering, type Drawing, line, type Point, type Primitive } from '../drawing/primitives.ts'
 import { lettersWidth } from '../drawing/letters.ts'
+import { type Drawing, lettering, line, type Point, type Primitive } from '../drawing/primitives.ts'
 import { actions, paragraph } from '../paper/words.ts'
 import { fill } from '../words/fill.ts'
 import { topLeft, widthOf } from './compose.ts'
@@ -41,7 +41,10 @@ export function stepText(c: Context, s: Step, number: number, build: BuildFacts)
   const must = s.test?.must
   const limit = (n: number | undefined) =>
     n === undefined ? '' : s.test!.unit === 'm' ? c.length(Math.abs(n)) : c.shown(quantity(n, s.test!.unit))
-  const test = s.test === null ? '' : fill(c.words.steps.tests[s.test.id] ?? '', { ...slots, min: limit(must?.min), max: limit(must?.max) })
+  const test =
+    s.test === null
+      ? ''
+      : fill(c.words.steps.tests[s.test.id] ?? '', { ...slots, min: limit(must?.min), max: limit(must?.max) })
   return {
     title: c.say('step-hands', { n: String(number), title: c.words.steps.titles[s.id] ?? s.id }),
     times: [
@@ -55,7 +58,12 @@ export function stepText(c: Context, s: Step, number: number, build: BuildFacts)
     waits: s.needs.flatMap((n) =>
       n.waitFor === null || n.wait_s === 0
         ? []
-        : [fill(c.words.steps.waits[n.waitFor] ?? '', { time: time(n.wait_s), step: c.words.steps.titles[n.step] ?? n.step })],
+        : [
+            fill(c.words.steps.waits[n.waitFor] ?? '', {
+              time: time(n.wait_s),
+              step: c.words.steps.titles[n.step] ?? n.step,
+            }),
+          ],
     ),
   }
 }
@@ -65,13 +73,24 @@ interface Said {
   readonly draw: (at: Point) => Drawing
 }
 
-function piece(c: Context, t: StepText, reference: string, width: number): Said {
+function piece(t: StepText, reference: string, width: number): Said {
   const set = ([x, y]: Point): { readonly drawing: Drawing; readonly gone: number } => {
     const out: Primitive[] = [line([x, y], [x + width, y], 'thin')]
     out.push(lettering([x, y - 5.4], t.title, { face: 'strong', size_mm: 4.2 }))
     const aside = reference === '' ? t.times : `${t.times}; ${reference}`
-    const fits = lettersWidth({ text: t.title, face: 'strong', size_mm: 4.2 }) + lettersWidth({ text: aside, face: 'italic', size_mm: 3.3 }) + 6 < width
-    out.push(lettering(fits ? [x + width, y - 5.4] : [x, y - 9.8], aside, { face: 'italic', size_mm: 3.3, anchor: fits ? 'end' : 'start', tone: 'quiet' }))
+    const fits =
+      lettersWidth({ text: t.title, face: 'strong', size_mm: 4.2 }) +
+        lettersWidth({ text: aside, face: 'italic', size_mm: 3.3 }) +
+        6 <
+      width
+    out.push(
+      lettering(fits ? [x + width, y - 5.4] : [x, y - 9.8], aside, {
+        face: 'italic',
+        size_mm: 3.3,
+        anchor: fits ? 'end' : 'start',
+        tone: 'quiet',
+      }),
+    )
     let gone = fits ? 8.4 : 12.6
     for (const wait of t.waits) {
       const b = paragraph({ at: [x, y - gone], width_mm: width, text: wait, face: 'medium', size_mm: 3.4 })
@@ -104,12 +123,16 @@ export function stepsSheet(c: Context, numbers: ReadonlyMap<SheetId, number>): D
   const b = build.known
   const width = widthOf(c.room.drawing)
   const pieces = b.steps.map((s, i) => {
-    const id = s.sheet === null ? undefined : sheetOf[s.sheet]
+    const id = s.id === 'closure' ? 'strip' : s.sheet === null ? undefined : sheetOf[s.sheet]
     const page = id === undefined ? undefined : numbers.get(id)
-    return piece(c, stepText(c, s, i + 1, b), page === undefined ? '' : `${c.say('sheet')} ${page}`, width)
+    return piece(stepText(c, s, i + 1, b), page === undefined ? '' : `${c.say('sheet')} ${page}`, width)
   })
   const time = (seconds: number) => c.shown(quantity(seconds, 's'))
-  const subtitle = c.say('steps-sub', { hands: time(b.hands_s), elapsed: time(b.elapsed_s), alone: time(b.elapsedAlone_s) })
+  const subtitle = c.say('steps-sub', {
+    hands: time(b.hands_s),
+    elapsed: time(b.elapsed_s),
+    alone: time(b.elapsedAlone_s),
+  })
   const [, y] = topLeft(c)
   return {
     pages: (y > 0 ? flowed(c, pieces) : []).map(

@@ -15,23 +15,56 @@ const STRIP_mm = 17
 const POLE_mm = 19
 const GAP_mm = 8.5
 
-const letter = (i: number): string => (i < 26 ? String.fromCharCode(65 + i) : `${letter(Math.floor(i / 26) - 1)}${letter(i % 26)}`)
+const letter = (i: number): string =>
+  i < 26 ? String.fromCharCode(65 + i) : `${letter(Math.floor(i / 26) - 1)}${letter(i % 26)}`
 
 const tab_mm = () => practiceLengths.rows['overlap-tab'].high_m * 1000
 
 /** One piece of the strip, its left edge at the origin. */
-function stripPiece(c: Context, marks: readonly { x: number; text: string }[], length: number, i: number, last: boolean): Drawing {
+function stripPiece(
+  c: Context,
+  marks: readonly { x: number; text: string }[],
+  length: number,
+  i: number,
+  last: boolean,
+): Drawing {
   const tab = tab_mm()
   const out: Primitive[] = [rectangle({ left: 0, right: length, bottom: 0, top: STRIP_mm }, 'cut', { layer: 'strip' })]
   for (const m of marks) {
     out.push(line([m.x, 0], [m.x, STRIP_mm], 'visible', { layer: 'strip-mark' }))
     const flip = m.x > length - 16
-    out.push(...note({ at: [m.x + (flip ? -1.6 : 1.6), STRIP_mm - 4.4], lines: [m.text], anchor: flip ? 'end' : 'start' }) as Primitive[])
+    out.push(
+      ...(note({
+        at: [m.x + (flip ? -1.6 : 1.6), STRIP_mm - 4.4],
+        lines: [m.text],
+        anchor: flip ? 'end' : 'start',
+      }) as Primitive[]),
+    )
   }
-  out.push(lettering([length / 2, 2.6], letter(i), { size_mm: 4, face: 'drafting', anchor: 'middle', tone: 'quiet', halo: true }))
+  out.push(
+    lettering([length * 0.27, 2.6], letter(i), {
+      size_mm: 4,
+      face: 'drafting',
+      anchor: 'middle',
+      tone: 'quiet',
+      halo: true,
+    }),
+  )
   const tabText = last ? c.say('strip-tab', { a: letter(0) }) : c.say('strip-tab', { a: letter(i + 1) })
-  out.push(polyline([[length, 1.2], [length + tab, 2.4], [length + tab, STRIP_mm - 2.4], [length, STRIP_mm - 1.2]], 'hidden'))
-  out.push(lettering([length + tab / 2 + 1, STRIP_mm / 2], tabText, { size_mm: 2.4, anchor: 'middle', turn_rad: Math.PI / 2 }))
+  out.push(
+    polyline(
+      [
+        [length, 1.2],
+        [length + tab, 2.4],
+        [length + tab, STRIP_mm - 2.4],
+        [length, STRIP_mm - 1.2],
+      ],
+      'hidden',
+    ),
+  )
+  out.push(
+    lettering([length + tab / 2 + 1, STRIP_mm / 2], tabText, { size_mm: 2.4, anchor: 'middle', turn_rad: Math.PI / 2 }),
+  )
   return out
 }
 
@@ -51,7 +84,9 @@ export function stripPlan(c: Context, layout: LayoutFacts): StripPlan {
   const each = whole === null || spacing === null ? length / count : Math.ceil(layout.lines.length / count) * spacing
   return {
     length,
-    pieces: Array.from({ length: count }, (_, i) => ({ from: i * each, to: Math.min(length, (i + 1) * each) })).filter((p) => p.to - p.from > 1e-6),
+    pieces: Array.from({ length: count }, (_, i) => ({ from: i * each, to: Math.min(length, (i + 1) * each) })).filter(
+      (p) => p.to - p.from > 1e-6,
+    ),
   }
 }
 
@@ -61,7 +96,10 @@ export function stripSheet(c: Context): Drafted {
   const layout = c.facts.layout.known
   if (layout.lines.length < 2) return null
   const plan = stripPlan(c, layout)
-  const marks = layout.lines.map((l) => ({ at: (l.turn_rad / (2 * Math.PI)) * plan.length, text: c.say('strip-line', { n: String(l.number) }) }))
+  const marks = layout.lines.map((l) => ({
+    at: (l.turn_rad / (2 * Math.PI)) * plan.length,
+    text: c.say('strip-line', { n: String(l.number) }),
+  }))
   const dense = layout.lines.length > 1 && plan.length / layout.lines.length < 17
   const [x, y] = topLeft(c)
   const out: Primitive[] = []
@@ -73,23 +111,42 @@ export function stripSheet(c: Context): Drafted {
     const top = y - 2 - i * (STRIP_mm + GAP_mm)
     const piece = stripPiece(c, own, p.to - p.from, i, last)
     out.push(...moved(piece, [x, top - STRIP_mm]))
-    out.push(...moved(dimension({ from: [0, 0], to: [p.to - p.from, 0], offset_mm: -5.4, figure: c.figure((p.to - p.from) / 1000) }), [x, top - STRIP_mm]))
+    out.push(
+      ...moved(
+        dimension({ from: [0, 0], to: [p.to - p.from, 0], offset_mm: -5.4, figure: c.size((p.to - p.from) / 1000) }),
+        [x, top - STRIP_mm],
+      ),
+    )
   })
   const low = y - 2 - plan.pieces.length * (STRIP_mm + GAP_mm) - 4
-  const tolerance = c.length(practiceLengths.rows['arc-closure'].high_m)
+  const tolerance = c.within(practiceLengths.rows['arc-closure'].high_m)
   const words = actions({
     at: [x, low],
     width_mm: widthOf(c.room.drawing) - 20,
-    lines: [...barLines(c), c.say('act-strip-cut'), c.say('act-strip-wrap', { tolerance }), c.say('act-strip-else'), c.say('act-strip-marks')],
+    lines: [
+      ...barLines(c),
+      c.say('act-strip-cut'),
+      c.say('act-strip-wrap', { tolerance }),
+      c.say('act-strip-else'),
+      c.say('act-strip-marks'),
+    ],
   })
-  const paper_m = isKnown(c.facts.templates) ? c.facts.templates.known.joint.paper_m : (c.plan.tools?.paperThickness_m ?? practiceLengths.rows['paper-thickness'].high_m)
-  const pieces = plan.pieces.length === 1 ? c.say('strip-one-piece') : c.say('strip-pieces', { n: String(plan.pieces.length) })
+  const paper_m = isKnown(c.facts.templates)
+    ? c.facts.templates.known.joint.paper_m
+    : (c.plan.tools?.paperThickness_m ?? practiceLengths.rows['paper-thickness'].high_m)
+  const pieces =
+    plan.pieces.length === 1 ? c.say('strip-one-piece') : c.say('strip-pieces', { n: String(plan.pieces.length) })
   return {
     pages: [
       {
         id: 'strip',
         title: c.say('strip-title'),
-        subtitle: c.say('strip-sub', { c: c.length(layout.circumference_m), pieces, paper: paperFigure(c, paper_m), strip: c.length(plan.length / 1000) }),
+        subtitle: c.say('strip-sub', {
+          c: `${c.size(layout.circumference_m)} ${c.unit}`,
+          pieces,
+          paper: paperFigure(c, paper_m),
+          strip: `${c.size(plan.length / 1000)} ${c.unit}`,
+        }),
         scale: c.say('full-size'),
         drawing: [...out, ...words.drawing],
       },
@@ -104,22 +161,57 @@ interface PoleMark {
 }
 
 /** One piece of the pole, its foot at the origin. */
-function polePiece(c: Context, marks: readonly PoleMark[], height: number, i: number, first: boolean, end: string): Drawing {
+function polePiece(
+  c: Context,
+  marks: readonly PoleMark[],
+  low: number,
+  height: number,
+  i: number,
+  first: boolean,
+  end: string,
+): Drawing {
   const tab = tab_mm()
   const out: Primitive[] = [rectangle({ left: 0, right: POLE_mm, bottom: 0, top: height }, 'cut')]
   for (const m of marks) {
     out.push(line([0, m.at], [POLE_mm, m.at], 'visible'))
     const above = m.at < height - 9
     out.push(lettering([1.4, m.at + (above ? 1.3 : -4)], m.text, { size_mm: 3.2 }))
-    if (m.lines.length <= 9) out.push(lettering([1.4, m.at + (above ? -3.7 : -8)], m.lines, { size_mm: 2.4, tone: 'quiet' }))
+    if (m.lines.length <= 9)
+      out.push(lettering([1.4, m.at + (above ? -3.7 : -8)], m.lines, { size_mm: 2.4, tone: 'quiet' }))
   }
-  const free = [0.5, 0.38, 0.62, 0.28, 0.72].map((s) => s * height).find((v) => marks.every((m) => Math.abs(m.at - v) > 14)) ?? height / 2
-  out.push(lettering([POLE_mm - 5.4, free], letter(i), { size_mm: 4, tone: 'quiet', halo: true }))
-  if (first) out.push(lettering([POLE_mm - 2, 3], c.say('pole-start', { end }), { size_mm: 2.4, turn_rad: Math.PI / 2 }))
+  const inch = c.display.lengths === 'in'
+  const tick = inch ? 25.4 : 10
+  for (let v = Math.ceil((low + 0.01) / tick) * tick; v < low + height - 0.5; v += tick) {
+    const long = Math.round(v / tick) % (inch ? 4 : 10) === 0
+    const clash = marks.some((m) => Math.abs(m.at - (v - low)) < 9)
+    out.push(line([POLE_mm - (long ? 4 : 1.8), v - low], [POLE_mm, v - low], 'thin'))
+    if (long && !clash && v - low > 4)
+      out.push(
+        lettering([POLE_mm - 4.6, v - low - 0.9], c.figure(v / 1000), { size_mm: 2.4, anchor: 'end', tone: 'quiet' }),
+      )
+  }
+  const free =
+    [0.46, 0.36, 0.64, 0.26, 0.74, 0.14, 0.84]
+      .map((s) => s * height)
+      .find((v) => marks.every((m) => Math.abs(m.at - v) > 14)) ?? height / 2
+  out.push(lettering([2, free], letter(i), { size_mm: 4, tone: 'quiet', halo: true }))
+  if (first)
+    out.push(lettering([POLE_mm - 6, 3], c.say('pole-start', { end }), { size_mm: 2.4, turn_rad: Math.PI / 2 }))
   else
     out.push(
-      polyline([[1.2, 0], [2.4, -tab + 1], [POLE_mm - 2.4, -tab + 1], [POLE_mm - 1.2, 0]], 'hidden'),
-      lettering([POLE_mm / 2, -tab / 2 - 0.6], c.say('strip-tab', { a: letter(i - 1) }), { size_mm: 2.4, anchor: 'middle' }),
+      polyline(
+        [
+          [1.2, 0],
+          [2.4, -tab + 1],
+          [POLE_mm - 2.4, -tab + 1],
+          [POLE_mm - 1.2, 0],
+        ],
+        'hidden',
+      ),
+      lettering([POLE_mm / 2, -tab / 2 - 0.6], c.say('strip-tab', { a: letter(i - 1) }), {
+        size_mm: 2.4,
+        anchor: 'middle',
+      }),
     )
   return out
 }
@@ -141,22 +233,35 @@ export function poleSheet(c: Context): Drafted {
   const step = POLE_mm + 4
   const across = Math.floor((widthOf(c.room.drawing) - 42 + 4) / step)
   const end = c.say(layout.datum).replace('the ', '')
-  const marks = levels.map((l): PoleMark => ({ at: l.marked_m * 1000, text: c.figure(l.marked_m), lines: [...new Set(l.sites.map((s) => s.line))].sort((a, b) => a - b).join(' ') }))
+  const marks = levels.map(
+    (l): PoleMark => ({
+      at: l.marked_m * 1000,
+      text: c.figure(l.marked_m),
+      lines: [...new Set(l.sites.map((s) => s.line))].sort((a, b) => a - b).join(' '),
+    }),
+  )
   const pages: Drawing[] = []
   for (let from = 0; from < count; from += across) {
     const out: Primitive[] = []
     for (let i = from; i < Math.min(count, from + across); i++) {
       const low = i * each
       const high = Math.min(length, low + each)
-      const own = marks.filter((m) => m.at >= low && (m.at < high || i === count - 1)).map((m) => ({ ...m, at: m.at - low }))
-      const piece = polePiece(c, own, high - low, i, i === 0, end)
+      const own = marks
+        .filter((m) => m.at >= low && (m.at < high || i === count - 1))
+        .map((m) => ({ ...m, at: m.at - low }))
+      const piece = polePiece(c, own, low, high - low, i, i === 0, end)
       out.push(...moved(piece, [x + (i - from) * step, c.room.body.bottom + tab_mm() + 1]))
     }
     if (from === 0) {
       const left = x + across * step + 2
       const high_m = Math.max(...levels.map((l) => l.marked_m))
-      const slots = { height: c.length(high_m), tolerance: c.length(practiceLengths.rows['mark-height'].high_m), end }
-      const lines = [...barLines(c), c.say('act-pole-cut'), c.say('act-pole-check', slots), c.say('act-pole-use', slots)]
+      const slots = { height: c.length(high_m), tolerance: c.within(practiceLengths.rows['mark-height'].high_m), end }
+      const lines = [
+        ...barLines(c),
+        c.say('act-pole-cut'),
+        c.say('act-pole-check', slots),
+        c.say('act-pole-use', slots),
+      ]
       out.push(...actions({ at: [left, y], width_mm: c.room.body.right - left, lines }).drawing)
     }
     pages.push(out)

@@ -50,7 +50,10 @@ function tank({ plan, ratio }: ElevationInput, lid_m: number): Drawing {
   const levelled = (level_m: number | undefined): Drawing =>
     level_m === undefined ? [] : [line([-half, level_m * ratio], [half, level_m * ratio], 'thin')]
   return [
-    rectangle({ left: -half, right: half, bottom: 0, top: top - sheet }, 'visible', { part: 'reservoir', fill: 'paper' }),
+    rectangle({ left: -half, right: half, bottom: 0, top: top - sheet }, 'visible', {
+      part: 'reservoir',
+      fill: 'paper',
+    }),
     ...levelled(r?.fillLine_m),
     ...levelled(r?.lowLine_m),
   ]
@@ -116,13 +119,32 @@ function column(input: ElevationInput, foot_m: number, top_m: number, radius_m: 
   const [foot, top] = [foot_m * ratio, top_m * ratio]
   const through = lid_m !== null && lid_m > foot_m ? lid_m * ratio : foot
   const cap = plan.column?.cap === undefined || plan.column.cap === 'none' ? 0 : 1.6
-  const shank: Drawing = [rectangle({ left: -r, right: r, bottom: through, top }, 'visible', { fill: 'paper', part: 'column' })]
+  const shank: Drawing = [
+    rectangle({ left: -r, right: r, bottom: through, top }, 'visible', { fill: 'paper', part: 'column' }),
+  ]
   const hidden: Drawing =
     through > foot
-      ? [polyline([[-r, through], [-r, foot], [r, foot], [r, through]], 'hidden', { part: 'column' })]
+      ? [
+          polyline(
+            [
+              [-r, through],
+              [-r, foot],
+              [r, foot],
+              [r, through],
+            ],
+            'hidden',
+            { part: 'column' },
+          ),
+        ]
       : []
   const capped: Drawing =
-    cap > 0 ? [rectangle({ left: -r - 0.7, right: r + 0.7, bottom: top - 1.2, top: top + cap - 0.8 }, 'visible', { fill: 'paper' })] : []
+    cap > 0
+      ? [
+          rectangle({ left: -r - 0.7, right: r + 0.7, bottom: top - 1.2, top: top + cap - 0.8 }, 'visible', {
+            fill: 'paper',
+          }),
+        ]
+      : []
   return [...hidden, ...shank, ...capped]
 }
 
@@ -139,7 +161,12 @@ export function elevation(input: ElevationInput): Elevation {
   const half_m = Math.max(reach_m, tank_m)
   const half = half_m * ratio + 4
   const standing: Drawing = own
-    ? [rectangle({ left: -foot_half_m * ratio, right: foot_half_m * ratio, bottom: 0, top: 0.9 }, 'visible', { fill: 'solid', part: 'base' })]
+    ? [
+        rectangle({ left: -foot_half_m * ratio, right: foot_half_m * ratio, bottom: 0, top: 0.9 }, 'visible', {
+          fill: 'solid',
+          part: 'base',
+        }),
+      ]
     : []
   const drawing: Drawing = [
     ...ground(half),

@@ -8,6 +8,8 @@ import { contour, type Drawing, line, type Point, polyline } from '../drawing/pr
 /** Texts of the section, ready to stand on it. */
 export interface SectionTexts {
   readonly figure: (length_m: number) => string
+  /** Diameters and walls, where they are written otherwise than lengths. */
+  readonly size?: (length_m: number) => string
   readonly angle: (angle_rad: number) => string
   readonly mark: string
 }
@@ -64,17 +66,43 @@ function walls(t: TemplatesFacts, k: number, { low, high }: Frame): Drawing {
   const put = (points: readonly Point[]): Point[] => points.map(([x, y]) => [x * k, y * k])
   const [lowOut, highOut] = edges(t, R)
   const [lowIn, highIn] = edges(t, Ri)
-  const lower = put([[Ri, low], [R, low], [R, lowOut], [Ri, lowIn]])
-  const upper = put([[Ri, highIn], [R, highOut], [R, high], [Ri, high]])
-  const left = put([[-R, low], [-Ri, low], [-Ri, high], [-R, high]])
+  const lower = put([
+    [Ri, low],
+    [R, low],
+    [R, lowOut],
+    [Ri, lowIn],
+  ])
+  const upper = put([
+    [Ri, highIn],
+    [R, highOut],
+    [R, high],
+    [Ri, high],
+  ])
+  const left = put([
+    [-R, low],
+    [-Ri, low],
+    [-Ri, high],
+    [-R, high],
+  ])
   const sides = (ring: readonly Point[], open: readonly [number, number][]): Drawing =>
     open.map(([a, b]) => line(ring[a]!, ring[b]!, 'cut'))
   // Each piece of wall is open where the picture breaks off.
   return [
     ...[lower, upper, left].flatMap((ring) => hatch({ rings: [ring], pitch_mm: 1.2 })),
-    ...sides(lower, [[1, 2], [2, 3], [3, 0]]),
-    ...sides(upper, [[3, 0], [0, 1], [1, 2]]),
-    ...sides(left, [[1, 2], [3, 0]]),
+    ...sides(lower, [
+      [1, 2],
+      [2, 3],
+      [3, 0],
+    ]),
+    ...sides(upper, [
+      [3, 0],
+      [0, 1],
+      [1, 2],
+    ]),
+    ...sides(left, [
+      [1, 2],
+      [3, 0],
+    ]),
     // The far edge of the hole, seen through the bore.
     line([Ri * k, lowIn * k], [Ri * k, highIn * k], 'thin'),
     ...breakLine({ from: [(-R - 0.004) * k, low * k], to: [(R + 0.004) * k, low * k], zig_mm: 1.6 }),
@@ -129,8 +157,9 @@ function cupOutline(plan: Plan, t: TemplatesFacts, k: number): Drawing {
   ]
 }
 
-function dimensions({ templates: t, ratio: k, texts }: SectionInput, { low }: Frame): Drawing {
+function dimensions({ templates: t, ratio: k, texts }: SectionInput, { low, high }: Frame): Drawing {
   const { stub, axisLength_m: L, markRise_m } = t.joint
+  const size = texts.size ?? texts.figure
   const { angle_rad: th, stubRadius_m: r, columnRadius_m: R, columnWall_m: T } = stub
   const at = (s: number, u: number): Point => {
     const [x, y] = stubPoint(th, s, u)
@@ -144,12 +173,36 @@ function dimensions({ templates: t, ratio: k, texts }: SectionInput, { low }: Fr
   const mark: Point = [R * k, markRise_m * k]
   return [
     ...dimension({ from: at(root, -r), to: at(mouth(-r), -r), offset_mm: -9, figure: texts.figure(mouth(-r) - root) }),
-    ...dimension({ from: at(mouth(r), r), to: at(mouth(-r), -r), offset_mm: 8, figure: `Ø${texts.figure(2 * r)}` }),
-    ...dimension({ from: [-R * k, low * k], to: [R * k, low * k], offset_mm: -7, figure: `Ø${texts.figure(2 * R)}`, along: 'across' }),
-    ...dimension({ from: [-R * k, (low + 0.3 * R) * k], to: [(-R + T) * k, (low + 0.3 * R) * k], offset_mm: 0, figure: texts.figure(T), along: 'across' }),
-    ...angleDimension({ centre: [0, 0], radius_mm: Math.min(15, 0.42 * R * k), from_rad: Math.PI / 2 - th, to_rad: Math.PI / 2, figure: texts.angle(th) }),
-    ...dimension({ from: [R * k, lowOut * k], to: lip, offset_mm: -(Math.max(lip[0], at(mouth(-r), -r)[0]) - R * k + 16), figure: texts.figure(lipRise - lowOut), along: 'up' }),
-    ...leader({ to: mark, elbow: [R * k + 9, mark[1] + Math.max(16, 0.5 * R * k)], lines: [texts.mark], end: 'dot' }),
+    ...dimension({ from: at(mouth(r), r), to: at(mouth(-r), -r), offset_mm: 8, figure: `Ø${size(2 * r)}` }),
+    ...dimension({
+      from: [-R * k, low * k],
+      to: [R * k, low * k],
+      offset_mm: -7,
+      figure: `Ø${size(2 * R)}`,
+      along: 'across',
+    }),
+    ...dimension({
+      from: [-R * k, (high - 0.3 * R) * k],
+      to: [(-R + T) * k, (high - 0.3 * R) * k],
+      offset_mm: 0,
+      figure: size(T),
+      along: 'across',
+    }),
+    ...angleDimension({
+      centre: [0, 0],
+      radius_mm: Math.min(15, 0.42 * R * k),
+      from_rad: Math.PI / 2 - th,
+      to_rad: Math.PI / 2,
+      figure: texts.angle(th),
+    }),
+    ...dimension({
+      from: [R * k, lowOut * k],
+      to: lip,
+      offset_mm: -(Math.max(lip[0], at(mouth(-r), -r)[0]) - R * k + 13),
+      figure: texts.figure(lipRise - lowOut),
+      along: 'up',
+    }),
+    ...leader({ to: mark, elbow: [(R - T) * k - 5, mark[1] + 0.62 * R * k], lines: [texts.mark], end: 'dot' }),
   ]
 }
 

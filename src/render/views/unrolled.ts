@@ -1,7 +1,16 @@
 import type { LayoutFacts } from '../../disciplines/layout/index.ts'
 import type { TemplatesFacts } from '../../disciplines/templates/index.ts'
 import { clipped } from '../drawing/clip.ts'
-import { contour, type Drawing, lettering, line, type Point, polyline, type Rect, rectangle } from '../drawing/primitives.ts'
+import {
+  contour,
+  type Drawing,
+  lettering,
+  line,
+  type Point,
+  polyline,
+  type Rect,
+  rectangle,
+} from '../drawing/primitives.ts'
 
 /** Outline of one hole about its mark, in metres; x round the pipe. */
 export function holeOutline(templates: TemplatesFacts, round: 'on the pipe' | 'on paper'): readonly Point[] {
@@ -38,7 +47,7 @@ export function unrolledHoles(given: {
   const half_m = Math.max(...outline.map(([x]) => Math.abs(x)))
   const area: Rect = { left: 0, right: round_m * ratio, bottom: from_m * ratio, top: to_m * ratio }
   return layout.sites.flatMap((site) => {
-    const at = (((site.turn_rad / (2 * Math.PI)) * round_m - seam_m * stretch) % round_m + round_m) % round_m
+    const at = ((((site.turn_rad / (2 * Math.PI)) * round_m - seam_m * stretch) % round_m) + round_m) % round_m
     return placesRound(round_m, at, half_m).flatMap((x) => {
       const ring = outline.map(([u, v]): Point => [(x + u) * ratio, (site.mark_m + v) * ratio])
       return clipped([contour(ring, 'cut', { part: `site-${site.number}` })], area)
@@ -56,7 +65,8 @@ export function unrolled(given: {
   const width = layout.circumference_m * ratio
   const height = layout.columnLength_m * ratio
   const seam_m = seamOf(layout)
-  const x = (turn_rad: number): number => ((turn_rad / (2 * Math.PI)) * layout.circumference_m - seam_m + layout.circumference_m) % layout.circumference_m
+  const x = (turn_rad: number): number =>
+    ((turn_rad / (2 * Math.PI)) * layout.circumference_m - seam_m + layout.circumference_m) % layout.circumference_m
   const few = layout.lines.length <= 14
   const lines: Drawing = layout.lines.flatMap((l) => {
     const at = x(l.turn_rad) * ratio
@@ -69,12 +79,41 @@ export function unrolled(given: {
     templates === null
       ? layout.sites.flatMap((s) => {
           const [cx, cy] = [x(s.turn_rad) * ratio, s.mark_m * ratio]
-          return [polyline([[cx - 1, cy], [cx + 1, cy]], 'visible'), polyline([[cx, cy - 1], [cx, cy + 1]], 'visible')]
+          return [
+            polyline(
+              [
+                [cx - 1, cy],
+                [cx + 1, cy],
+              ],
+              'visible',
+            ),
+            polyline(
+              [
+                [cx, cy - 1],
+                [cx, cy + 1],
+              ],
+              'visible',
+            ),
+          ]
         })
-      : unrolledHoles({ layout, templates, ratio, stretch: 1, from_m: 0, to_m: layout.columnLength_m, seam_m }).map((p) =>
-          p.kind === 'path' ? { ...p, pen: 'visible' as const, fill: p.closed ? ('paper' as const) : ('none' as const) } : p,
+      : unrolledHoles({ layout, templates, ratio, stretch: 1, from_m: 0, to_m: layout.columnLength_m, seam_m }).map(
+          (p) =>
+            p.kind === 'path'
+              ? { ...p, pen: 'visible' as const, fill: p.closed ? ('paper' as const) : ('none' as const) }
+              : p,
         )
-  return [rectangle({ left: 0, right: width, bottom: 0, top: height }, 'visible'), ...lines, ...holes]
+  const wide = templates === null ? 0 : Math.max(...holeOutline(templates, 'on the pipe').map(([u]) => 2 * u)) * ratio
+  const numbers: Drawing =
+    wide < 4.4
+      ? []
+      : layout.sites.map((s) =>
+          lettering([x(s.turn_rad) * ratio, s.mark_m * ratio - 1.3], String(s.number), {
+            size_mm: 2.3,
+            anchor: 'middle',
+            halo: true,
+          }),
+        )
+  return [rectangle({ left: 0, right: width, bottom: 0, top: height }, 'visible'), ...lines, ...holes, ...numbers]
 }
 
 /** The seam lies before line 1, half the way to the line that is nearest on that side, so that few holes meet it. */

@@ -7,6 +7,7 @@ import { fresh } from './commands/new.ts'
 import { parts } from './commands/parts.ts'
 import { schema } from './commands/schema.ts'
 import { serve } from './commands/serve.ts'
+import { sheets } from './commands/sheets.ts'
 import { steps } from './commands/steps.ts'
 import { EXIT, isStop, type Stop, say } from './io.ts'
 
@@ -21,7 +22,7 @@ export interface CommandOf {
   readonly run: (args: readonly string[], options: Readonly<Record<string, unknown>>) => Outcome | Promise<Outcome>
 }
 
-const commands: readonly CommandOf[] = [fresh, check, explain, cuts, parts, steps, evaluateCommand, schema, serve]
+const commands: readonly CommandOf[] = [fresh, check, explain, cuts, parts, steps, evaluateCommand, sheets, schema, serve]
 
 const HELP = `
 Data goes to standard output, messages to standard error. "-" reads a plan from standard input.

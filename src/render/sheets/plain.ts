@@ -1,0 +1,74 @@
+import { isKnown } from '../../plan/known.ts'
+import { type Cell, csv } from '../tables/csv.ts'
+import { cutsCsv } from '../tables/cuts-csv.ts'
+import { mm } from '../tables/figures.ts'
+import { partsCsv } from '../tables/parts-csv.ts'
+import { context, type SheetInput } from './context.ts'
+import { levelsOf } from './marking.ts'
+import { type PartRow, partRow } from './parts.ts'
+import { stepText } from './steps.ts'
+
+export interface PlainFile {
+  readonly name: string
+  readonly text: string
+}
+
+function marks(input: SheetInput): readonly PlainFile[] {
+  const { layout } = input.facts
+  if (!isKnown(layout)) return []
+  const c = context(input)
+  const rows: readonly (readonly Cell[])[] = levelsOf(layout.known).flatMap((l) =>
+    l.sites.map((s): readonly Cell[] => {
+      const exact_m = layout.known.datum === 'foot' ? s.mark_m : layout.known.columnLength_m - s.mark_m
+      const arc_m = (s.turn_rad / (2 * Math.PI)) * layout.known.circumference_m
+      return [s.number, s.line, s.ring, mm(exact_m), c.length(l.marked_m), mm(l.error_m), mm(arc_m)]
+    }),
+  )
+  const head = [
+    'site',
+    'line',
+    'ring',
+    `mm from ${layout.known.datum}`,
+    'on the tape',
+    'off mm',
+    'mm round from line 1',
+  ]
+  return [{ name: 'marks.csv', text: csv(head, rows) }]
+}
+
+function parts(input: SheetInput): readonly PlainFile[] {
+  const { parts: facts } = input.facts
+  if (!isKnown(facts)) return []
+  const c = context(input)
+  const line = (r: PartRow) =>
+    `[ ] ${r.count} × ${r.name}${r.size === '' ? '' : ` (${r.size})`}${r.spares === '' ? '' : ` + ${r.spares}`}${r.remark === '' ? '' : `: ${r.remark}`}`
+  return [
+    { name: 'parts.csv', text: partsCsv(facts.known, input.words) },
+    { name: 'parts.txt', text: `${facts.known.parts.map((p) => line(partRow(c, p))).join('\n')}\n` },
+  ]
+}
+
+function steps(input: SheetInput): readonly PlainFile[] {
+  const { build } = input.facts
+  if (!isKnown(build)) return []
+  const c = context(input)
+  const text = build.known.steps.map((s, i) => {
+    const t = stepText(c, s, i + 1, build.known)
+    return [
+      `${t.title} (${t.times})`,
+      ...t.waits,
+      ...t.cautions.map((x) => `! ${x}`),
+      ...t.acts.map((a) => `[ ] ${a}`),
+      ...(t.test === '' ? [] : [`= ${t.test}`]),
+    ].join('\n')
+  })
+  return [{ name: 'steps.txt', text: `${text.join('\n\n')}\n` }]
+}
+
+/** Marks, cuts and parts as tables for a spreadsheet; parts and steps as plain text. */
+export const plainFiles = (input: SheetInput): readonly PlainFile[] => [
+  ...marks(input),
+  { name: 'cuts.csv', text: cutsCsv(input.facts.cuts) },
+  ...parts(input),
+  ...steps(input),
+]

@@ -1,0 +1,31 @@
+import { existsSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import type { FontBytes } from '../../render/drawing/pdf.ts'
+
+const files = {
+  drafting: 'RootfallDrafting',
+  serif: 'SourceSerif4-Regular',
+  italic: 'SourceSerif4-Italic',
+  medium: 'SourceSerif4-Medium',
+  strong: 'SourceSerif4-SemiBold',
+} as const
+
+/** The typefaces lie in assets/fonts: beside dist/ where the command is built, up from here where the sources run. */
+const folder = (): string | undefined =>
+  ['../assets/fonts', '../../assets/fonts', '../../../assets/fonts', '../../../../assets/fonts']
+    .map((path) => join(import.meta.dirname, path))
+    .find((path) => existsSync(join(path, `${files.serif}.ttf`)))
+
+/** The bytes of all faces, or undefined where the installation lacks them. */
+export function fontBytes(): FontBytes | undefined {
+  const path = folder()
+  if (path === undefined) return undefined
+  const read = (name: string) => new Uint8Array(readFileSync(join(path, `${name}.ttf`)))
+  return {
+    drafting: read(files.drafting),
+    serif: read(files.serif),
+    italic: read(files.italic),
+    medium: read(files.medium),
+    strong: read(files.strong),
+  }
+}
