@@ -85,6 +85,11 @@ const styles: Readonly<Partial<Record<Unit, Style>>> = {
   mol_m3: { unit: 'mmol/L', digits: 2 },
   eq_m3: { unit: 'meq/L', digits: 2 },
   S_m: { unit: 'mS/cm', digits: 2 },
+  K: { unit: 'K', digits: 1 },
+  N_m: { unit: 'N m', digits: 0 },
+  V: { unit: 'V', digits: 0 },
+  A: { unit: 'A', digits: 1 },
+  VA: { unit: 'VA', digits: 0 },
   W: { unit: 'W', digits: 0 },
   J: { unit: 'kWh', digits: 2 },
   As: { unit: 'Ah', digits: 1 },
@@ -115,8 +120,12 @@ function styleOf(unit: Unit, largest: number, display: Display): Style {
   if (unit === 'm') return lengthStyle(largest)
   if (unit === 's') return timeStyle(largest)
   if (unit === 'd') return { unit: 'd', digits: largest < 10 ? 1 : 0 }
-  if (unit === 'm3' && largest < 0.001) return { unit: 'mL', digits: 0 }
+  if (unit === 'm3' && largest < 0.001) return { unit: 'mL', digits: largest < 0.00002 ? 1 : 0 }
+  if (unit === 'kg' && largest > 0 && largest < 0.001) return { unit: 'mg', digits: largest < 0.00001 ? 1 : 0 }
   if (unit === 'kg' && largest < 1 && display.lengths === 'mm') return { unit: 'g', digits: largest < 0.01 ? 2 : 0 }
+  if (unit === 'g_m3' && largest > 0 && largest < 1) return { unit: 'mg/L', digits: 3 }
+  // What a floor carries; a kilopascal is a kilonewton per square metre.
+  if (unit === 'Pa' && largest < 1e5) return { unit: 'kPa', digits: 1 }
   const inch = display.lengths === 'in' ? inchStyles[unit] : undefined
   return inch ?? styles[unit] ?? { unit: '', digits: 2 }
 }

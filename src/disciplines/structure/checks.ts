@@ -112,7 +112,7 @@ const strap: Check<TippingFacts> = {
           gust: quantity(t.gust_m_s, 'm_s'),
           strapHeight: quantity(t.strap.height_m, 'm'),
           capacity: quantity(t.strap.capacity_N, 'N'),
-          refill: t.refill_m3 === null ? '—' : quantity(t.refill_m3, 'm3'),
+          ballast: quantity(t.ballast_kg, 'kg'),
           falls: quantity(t.worst.falls_m_s, 'm_s'),
         },
         levers: tied
@@ -129,15 +129,19 @@ const baseWidth: Check<TippingFacts> = {
   safety: true,
   at: 'column/base',
   source: rowSource(stabilityFactors, 'free-standing'),
-  judged: (t, plan, terms) => [
-    judge('structure/base-width', quantity(t.base_m, 'm'), {
-      ...terms,
-      at: ownFoot(plan) ? 'column/base/footWidth' : 'reservoir/outsideWidth',
-      want: anchored(plan) ? {} : { min: t.baseNeeded_m },
-      slots: { needed: quantity(t.baseNeeded_m, 'm'), gust: quantity(t.gust_m_s, 'm_s') },
-      levers: levers(plan, t),
-    }),
-  ],
+  judged: (t, plan, terms) =>
+    // Out of the wind no width is asked for.
+    t.gust_m_s === 0
+      ? []
+      : [
+          judge('structure/base-width', quantity(t.base_m, 'm'), {
+            ...terms,
+            at: ownFoot(plan) ? 'column/base/footWidth' : 'reservoir/outsideWidth',
+            want: anchored(plan) ? {} : { min: t.baseNeeded_m },
+            slots: { needed: quantity(t.baseNeeded_m, 'm'), gust: quantity(t.gust_m_s, 'm_s') },
+            levers: levers(plan, t),
+          }),
+        ],
 }
 
 const withChildren = (plan: Plan) => plan.place?.children === true || plan.place?.setting === 'school'

@@ -1,5 +1,5 @@
 import { type Check, checked } from '../../findings/check.ts'
-import type { Finding, Lever, Slot } from '../../findings/finding.ts'
+import type { Finding, FindingSlot, Lever } from '../../findings/finding.ts'
 import { judge, unknown } from '../../findings/judge.ts'
 import { along, among } from '../../findings/levers.ts'
 import { band, quantity } from '../../kernel/units.ts'
@@ -19,19 +19,20 @@ function coolers(plan: Plan): readonly Lever[] {
   const r = plan.reservoir
   const sun = isOutdoors(plan)
   const { timerOn_s, timerOff_s } = plan.pump ?? {}
-  const power_W = plan.pump?.power_W
   return [
     ...(sun && r?.shaded !== true ? [among('reservoir/shaded', [true])] : []),
     ...(sun && r?.colour !== 'white' ? [among('reservoir/colour', ['white', 'foil'])] : []),
     ...(sun && plan.column?.colour !== 'white' ? [among('column/colour', ['white'])] : []),
     ...(timerOn_s !== undefined && timerOff_s !== undefined ? [along('pump/timerOff', 4 * timerOn_s, 's', 300)] : []),
-    ...(power_W === undefined ? [] : [along('pump/power', Math.max(1, power_W / 4), 'W', 1)]),
   ]
 }
 
-const best = (d: DayFacts): Readonly<Record<string, Slot>> => {
+const best = (d: DayFacts): Readonly<Record<string, FindingSlot>> => {
   const first = d.cooling[0]
-  return { measure: first?.id ?? '', gain: quantity(Math.max(0, first?.cooler_K ?? 0), 'K') }
+  return {
+    measure: { phrase: `cooling-${first?.id ?? 'none'}` },
+    gain: quantity(Math.max(0, first?.cooler_K ?? 0), 'K'),
+  }
 }
 
 /** Warmest hour of the hot day, from a full tank to a low one. */

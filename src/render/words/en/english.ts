@@ -1,12 +1,18 @@
 import type { FindingWords, Words } from '../words.ts'
 import { cautions } from './cautions.ts'
+import { feedPhrases } from './feed-phrases.ts'
+import { feedTables } from './feed-tables.ts'
 import { build } from './findings/build.ts'
 import { cuts } from './findings/cuts.ts'
 import { hydraulics } from './findings/hydraulics.ts'
 import { layout } from './findings/layout.ts'
+import { nutrients } from './findings/nutrients.ts'
 import { parts as partFindings } from './findings/parts.ts'
+import { power } from './findings/power.ts'
 import { reservoir } from './findings/reservoir.ts'
+import { structure } from './findings/structure.ts'
 import { templates } from './findings/templates.ts'
+import { water } from './findings/water.ts'
 import { issues } from './issues.ts'
 import { parts } from './parts.ts'
 import { phrases } from './phrases.ts'
@@ -19,6 +25,10 @@ const findings: Readonly<Record<string, FindingWords>> = {
   ...templates,
   ...hydraulics,
   ...reservoir,
+  ...water,
+  ...structure,
+  ...power,
+  ...nutrients,
   ...cuts,
   ...partFindings,
   ...build,
@@ -29,9 +39,9 @@ export const english: Words = {
   findings,
   issues,
   places,
-  phrases,
+  phrases: { ...phrases, ...feedPhrases },
   parts,
   steps,
   cautions,
-  tables: tableWords,
+  tables: { ...tableWords, ...feedTables },
 }

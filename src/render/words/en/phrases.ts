@@ -10,4 +10,11 @@ export const phrases: Readonly<Record<string, string>> = {
   'remedy-ends': 'Change {place} from {from} to {to}: then the question no longer arises.',
   'also-cures': '(Cures as well: {list}.)',
   reveals: '(Then to be mended: {list}.)',
+  'cooling-foil': 'bright foil round the tank',
+  'cooling-white': 'white paint on the tank',
+  'cooling-shade': 'a board or skirt that shades the tank',
+  'cooling-foam': 'foam round the tank',
+  'cooling-full': 'keeping the tank full',
+  'cooling-ice': 'two frozen bottles of 1 kg a day',
+  'cooling-none': 'nothing',
 }

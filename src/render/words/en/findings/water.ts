@@ -1,0 +1,62 @@
+import type { FindingWords } from '../../words.ts'
+
+export const water: Readonly<Record<string, FindingWords>> = {
+  'water/hot': {
+    short: 'Solution on a hot day',
+    pass: 'On the hottest day the solution reaches {measured}.',
+    watch:
+      'On the hottest day the solution reaches {measured} and stays {hours} above {limit}. What helps most of what was reckoned: {measure}, {gain} cooler.',
+    fail: 'On the hottest day the solution reaches {measured}, and roots turn brown above {must}. It stays {hours} above {limit}. What helps most of what was reckoned: {measure}, {gain} cooler.',
+    because:
+      'Warm water holds less oxygen while roots breathe faster, and rot spreads. Air, sun on tank and column, and every watt of the pump warm it; a full tank is slower than a low one.',
+  },
+  'water/cold': {
+    short: 'Solution on a cold day',
+    pass: 'On the coldest day the solution falls to {measured}.',
+    watch:
+      'On the coldest day the solution falls to {measured} and stays {hours} below {limit}: growth is slow, leaves turn purple.',
+    fail: 'On the coldest day the solution falls to {measured}: below {must} growth stands still.',
+    because:
+      'Cold roots take up little water and phosphorus. The column gives the solution’s warmth to the air all night.',
+  },
+  'water/legionella-warm': {
+    short: 'Band of warm-water germs',
+    pass: 'The solution reaches {measured}, below the band in which legionella grows.',
+    watch:
+      'The solution reaches {measured}, {hours} of the day above {want}: legionella grows between there and {high}. Keep it from spraying, keep it cool and clean; where frail people live ask whoever is responsible for water safety.',
+    fail: 'The solution reaches {measured}.',
+    because:
+      'Legionella grows in warm, standing water and harms those who breathe its spray. Public bodies set the rules; rootfall only says that the band is reached.',
+  },
+  'water/oxygen': {
+    short: 'Oxygen at the roots',
+    pass: 'At its warmest, {temperature}, the water at the column’s foot still holds {measured} of oxygen; it could hold {saturation}, and {sea} at sea level.',
+    watch:
+      'At its warmest, {temperature}, the water at the column’s foot holds {measured} of oxygen; it could hold {saturation}, and {sea} at sea level. Keep it cooler, or blow air in.',
+    fail: 'At its warmest, {temperature}, the water at the column’s foot holds {measured} of oxygen, less than the {must} with which lettuce was seen to grow unhurt. It could hold {saturation} at most, and {sea} at sea level. Keep it cooler.',
+    because:
+      'The falling film takes oxygen from the air and roots take it out again. How hard roots breathe is only known within a factor of eight, so the band is wide; part of them hangs in moist air and needs none from the water.',
+  },
+  'water/assumed': {
+    short: 'Sun and colours stated',
+    pass: '',
+    watch: '',
+    fail: '',
+    because:
+      'Where colour, sun or height are not stated the day was reckoned with the worst: dark walls in the full sun of the sunniest day.',
+  },
+  'water/frost': {
+    short: 'Frost in hose and pockets',
+    pass: 'The air falls to {measured}; nothing freezes.',
+    watch: 'The air falls to {measured}: a clear night can freeze hose and cups. Keep the pump running or drain it.',
+    fail: 'The air falls to {measured}: water left in hose, distributor, stubs and pump freezes and splits them. Before that: pump out, tip the column, blow the riser through, take the pump indoors.',
+    because: 'Water grows by a tenth when it freezes, and stubs hold a pocket of it below their lip.',
+  },
+  'water/room-air': {
+    short: 'Moisture into the room',
+    pass: 'The plants give {measured} to the air of the room: air it, or mould grows on cold walls.',
+    watch: 'The plants give {measured} to the air of the room.',
+    fail: 'The plants give {measured} to the air of the room.',
+    because: 'Nearly all that plants drink they breathe out.',
+  },
+}
