@@ -17,6 +17,8 @@ const inputs: Readonly<Record<keyof typeof page, readonly string[]>> = {
   'templates/joint': ['column/pipe', 'column/stub/pipe', 'column/stub/angle', 'column/stub/lowerSide'],
   drawing: [],
   changes: [],
+  tape: ['tools/tape'],
+  fields: [],
   parts: ['prices/currency'],
   steps: ['tools/saw', 'column/stub/joint'],
   cuts: ['stock/lengths', 'stock/kerf', 'stock/trim'],

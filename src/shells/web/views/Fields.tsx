@@ -122,7 +122,7 @@ export function Fields() {
       <h2 id="part-name" tabindex="-1">
         {say(part().id)}
       </h2>
-      <div class="fh" aria-hidden="true">
+      <div class="fh" aria-hidden="true" data-why="fact:tape">
         <span />
         <span>{say('as-typed')}</span>
         <span>{say('nearest', { part: `1/${bench.display().inchParts}` })}</span>
@@ -144,7 +144,7 @@ export function Fields() {
         <For each={lists()}>{(path) => <Adder path={path} />}</For>
       </Show>
       <Show when={every().length > told().length}>
-        <p class="adder">
+        <p class="adder" data-why="fact:fields">
           <button type="button" class="link" aria-expanded={all()} onClick={() => setAll(!all())}>
             {all() ? say('fewer-fields') : say('more-fields', { count: every().length - told().length })}
           </button>

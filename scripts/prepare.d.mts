@@ -1,0 +1,2 @@
+/** Path of a Chromium of this machine. */
+export declare const chromium: () => string | undefined

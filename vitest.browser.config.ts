@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config'
+
+export default defineConfig({
+  test: {
+    include: ['test/browser/**/*.test.ts'],
+    environment: 'node',
+    testTimeout: 240_000,
+    hookTimeout: 120_000,
+    fileParallelism: false,
+  },
+})
