@@ -2,7 +2,7 @@ import { type Pipe, pipeOfRow } from '../../plan/pipe.ts'
 import { type PipeId, pipes } from '../../tables/pipes.ts'
 
 /** Most pipes that a remedy tries. */
-const MOST = 30
+const MOST = 20
 
 interface Choice {
   readonly label: string
