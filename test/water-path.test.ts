@@ -1,19 +1,19 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { parsePlan } from '../../plan/document.ts'
-import { isKnown, type Known } from '../../plan/known.ts'
-import { withValue } from '../../plan/patch.ts'
-import type { PlanDocument } from '../../plan/plan.ts'
-import { layoutFacts } from '../layout/index.ts'
-import { reservoirFindings } from '../reservoir/checks.ts'
-import { reservoirFacts, tankFacts } from '../reservoir/index.ts'
-import { jointFacts, jointRoom, templatesFacts } from '../templates/index.ts'
-import { hydraulicsFindings } from './checks.ts'
-import { distributorSuggestions, hydraulicsFacts, wettingCures } from './index.ts'
-import { dayNumber } from './pump-facts.ts'
+import { hydraulicsFindings } from '../src/disciplines/hydraulics/checks.ts'
+import { distributorSuggestions, hydraulicsFacts, wettingCures } from '../src/disciplines/hydraulics/index.ts'
+import { dayNumber } from '../src/disciplines/hydraulics/pump-facts.ts'
+import { layoutFacts } from '../src/disciplines/layout/index.ts'
+import { reservoirFindings } from '../src/disciplines/reservoir/checks.ts'
+import { reservoirFacts, tankFacts } from '../src/disciplines/reservoir/index.ts'
+import { jointFacts, jointRoom, templatesFacts } from '../src/disciplines/templates/index.ts'
+import { parsePlan } from '../src/plan/document.ts'
+import { isKnown, type Known } from '../src/plan/known.ts'
+import { withValue } from '../src/plan/patch.ts'
+import type { PlanDocument } from '../src/plan/plan.ts'
 
-const examples = join(import.meta.dirname, '..', '..', '..', 'examples')
+const examples = join(import.meta.dirname, '..', 'examples')
 const example = (name: string): PlanDocument => JSON.parse(readFileSync(join(examples, `${name}.plan.json`), 'utf8'))
 const known = <F>(facts: Known<F>): F => {
   if (!isKnown(facts)) throw new Error(`unknown: ${facts.needs.join(', ')}`)
