@@ -6,6 +6,8 @@ import { hydraulicsFindings } from './disciplines/hydraulics/checks.ts'
 import { type HydraulicsFacts, hydraulicsFacts } from './disciplines/hydraulics/index.ts'
 import { layoutFindings } from './disciplines/layout/checks.ts'
 import { type LayoutFacts, layoutFacts } from './disciplines/layout/index.ts'
+import { nutrientsFindings } from './disciplines/nutrients/checks.ts'
+import { feedAsked, type NutrientsFacts, nutrientsFacts, type TankUse } from './disciplines/nutrients/index.ts'
 import { partsFindings } from './disciplines/parts/checks.ts'
 import { type PartsFacts, partsFacts } from './disciplines/parts/index.ts'
 import { powerFindings } from './disciplines/power/checks.ts'
@@ -47,6 +49,7 @@ export interface Facts {
   readonly day: Known<DayFacts> | null
   readonly structure: StructureFacts
   readonly power: PowerFacts
+  readonly nutrients: NutrientsFacts
   readonly cuts: CutsFacts
   readonly build: Known<BuildFacts>
   readonly parts: Known<PartsFacts>
@@ -62,6 +65,21 @@ export interface Evaluation {
 export interface EvaluateOptions {
   /** The solution through a hot and a cold day, the dearest of all facts. */
   readonly day?: boolean
+  /** A plan whose facts are known: its feed is taken over where nothing that feeds differs. */
+  readonly before?: { readonly plan: Plan; readonly facts: Facts }
+}
+
+/** What the feed needs to know of the tank. */
+function tankUse({ tank, reservoir }: Pick<Facts, 'tank' | 'reservoir'>): TankUse {
+  const use = isKnown(reservoir) ? orNull(reservoir.known.use_m3_d) : null
+  const fill = isKnown(tank) ? orNull(tank.known.fill) : null
+  return { fill_m3: fill?.volume_m3 ?? null, use_m3_d: use && { low: use.low, high: use.high } }
+}
+
+/** The feed, or that of the plan before where the same was asked of it. */
+function feedOf(plan: Plan, tank: TankUse, before: EvaluateOptions['before']): NutrientsFacts {
+  const same = before && feedAsked(plan, tank) === feedAsked(before.plan, tankUse(before.facts))
+  return same ? before.facts.nutrients : nutrientsFacts(plan, tank)
 }
 
 /** Computed when first asked for, and once. */
@@ -97,6 +115,7 @@ function job(plan: Plan, options: EvaluateOptions) {
     structureFacts(plan, { layout: layout(), templates: orNull(templates()), tank: tank(), sky: water().sky }),
   )
   const power = once(() => powerFacts(plan))
+  const nutrients = once(() => feedOf(plan, tankUse({ tank: tank(), reservoir: reservoir() }), options.before))
   const cuts = once(() => cutsFacts(plan, templates(), layout()))
   const build = once(() => buildFacts(plan, { layout: layout(), templates: templates(), pocket: pocket() }))
   const parts = once(() => partsFacts(plan, { layout: layout(), templates: templates(), cuts: cuts(), build: build() }))
@@ -112,6 +131,7 @@ function job(plan: Plan, options: EvaluateOptions) {
     day,
     structure,
     power,
+    nutrients,
     cuts,
     build,
     parts,
@@ -133,6 +153,7 @@ const judged = {
   },
   structure: (plan, j) => structureFindings(plan, j.structure()),
   power: (plan, j) => powerFindings(plan, j.power()),
+  nutrients: (plan, j) => nutrientsFindings(plan, j.nutrients()),
   cuts: (_, j) => cutsFindings(j.cuts()),
   parts: (plan, j) => partsFindings(plan, j.parts()),
   build: (plan, j) => buildFindings(plan, j.build()),
@@ -168,7 +189,10 @@ export function evaluateDocument(
   if (!options.remedies) return { ...evaluation, issues }
   const judge = (changed: PlanDocument, about?: string) => {
     const { plan: other } = parsePlan(changed)
-    return about === undefined ? evaluate(other).findings : judged[disciplineOf(about)](other, job(other, {}))
+    const options = { before: { plan, facts: evaluation.facts } }
+    return about === undefined
+      ? evaluate(other, options).findings
+      : judged[disciplineOf(about)](other, job(other, options))
   }
   return { ...evaluation, findings: withRemedies(document, judge), issues }
 }

@@ -1,7 +1,7 @@
 import type { Check } from '../../findings/check.ts'
 import type { Finding, FindingSlot } from '../../findings/finding.ts'
 import { judge, unknown } from '../../findings/judge.ts'
-import { band, quantity } from '../../kernel/units.ts'
+import { quantity } from '../../kernel/units.ts'
 import { isKnown } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { feedPractice, targetBands } from '../../tables/feed-practice.ts'
@@ -147,6 +147,18 @@ const acidPhosphorus: Check<BatchFacts> = {
   },
 }
 
+/** Names of targets and limits that no element has. */
+const unread: Check<BatchFacts> = {
+  id: 'nutrients/unread-target',
+  at: 'feed/targets',
+  source: 'Stoichiometry',
+  judged: ({ unreadTargets }, _, terms) => {
+    const slots = { list: unreadTargets.slice(0, 6).join(', ') }
+    const measured = quantity(unreadTargets.length, 'count')
+    return unreadTargets.length === 0 ? [] : [judge(unread.id, measured, { ...terms, want: { max: 0 }, slots })]
+  },
+}
+
 export const batchChecks: readonly Check<BatchFacts>[] = [
   element,
   bounds,
@@ -155,6 +167,7 @@ export const batchChecks: readonly Check<BatchFacts>[] = [
   traces,
   weighable,
   acidPhosphorus,
+  unread,
 ]
 
 /** Entries of the shelf that cannot be used as they stand. */
@@ -163,7 +176,7 @@ export function shelfEntries(plan: Plan, { unread }: ShelfFacts): Finding[] {
   const terms = { source: feedPractice.source, must: { max: 0 } }
   if (unread.length === 0) return [judge('nutrients/shelf-entry', quantity(0, 'count'), { ...terms, at: 'feed/shelf' })]
   return unread.map(({ at, name, strength, problem }) => {
-    const of: FindingSlot = strength === null ? { phrase: 'nothing' } : band(strength * 100, strength * 100, 'count')
+    const of: FindingSlot = strength === null ? { phrase: 'nothing' } : Number((strength * 100).toPrecision(4))
     const slots = { name, problem: { phrase: `shelf-${problem}`, with: { name, strength: of } } }
     return judge('nutrients/shelf-entry', quantity(1, 'count'), { ...terms, at, slots })
   })

@@ -75,7 +75,7 @@ function penScale(plan: Plan, { pen: { scale } }: NutrientsFacts): Finding[] {
     on700: shown('ppm-700'),
   }
   const meanings = scale === 'unmarked' ? Object.keys(slots).filter((k) => k.startsWith('on')).length : 1
-  return [judge('nutrients/pen-scale', quantity(meanings, 'count'), { ...terms, must: { max: 1 }, slots })]
+  return [judge('nutrients/pen-scale', quantity(meanings, 'count'), { ...terms, want: { max: 1 }, slots })]
 }
 
 /** A sanitiser as strong as such a product can be, and no plants in the tower. */
@@ -85,7 +85,7 @@ function sanitiser(plan: Plan, { sanitiser: facts }: NutrientsFacts): Finding[] 
   const add = facts.add_m3 === null ? ({ phrase: 'nothing' } as const) : band(facts.add_m3.low, facts.add_m3.high, 'm3')
   const slots = {
     ...{ product: { phrase: `sanitiser-${facts.product}` }, add, water: quantity(facts.water_m3 ?? 0, 'm3') },
-    ...{ percent: quantity(facts.strength * 100, 'count'), weakest: weakest * 100, strongest: strongest * 100 },
+    ...{ percent: Number((facts.strength * 100).toPrecision(4)), weakest: weakest * 100, strongest: strongest * 100 },
   }
   const terms = { at: 'feed/sanitiser/strength', source: sanitisers.source, safety: true }
   const strength = judge('nutrients/sanitiser', quantity(facts.strength * 100, 'count'), {

@@ -1,6 +1,6 @@
 import { feedConstants } from '../../tables/solvent.ts'
 import { nutrientMasses_g_m3 } from './equations-formula.ts'
-import { misfit, mixOf, type Recipe, type RecipeProblem, rowsOf, share } from './recipe.ts'
+import { misfit, mixOf, type Recipe, type RecipeProblem, rowsOf, setsPh, share } from './recipe.ts'
 
 /** A scale that the grower owns. */
 export interface Scale {
@@ -119,7 +119,8 @@ export function weighedRecipe(
   for (let improved = true, pass = 0; improved && pass < PASSES; pass++) {
     improved = false
     doses.forEach(({ weakStock: weak, exact_kg, step_kg }, j) => {
-      if (weak || exact_kg === 0) return
+      // What holds the pH stays at its nearest step: the misfit does not see the pH.
+      if (weak || exact_kg === 0 || (problem.pH !== null && setsPh(problem.shelf[j]!))) return
       for (const step of [step_kg, -step_kg]) {
         const trial = masses.map((m, i) => (i === j ? Math.round((m + step) / step_kg) * step_kg : m))
         if (trial[j]! < 0) continue

@@ -111,6 +111,9 @@ const isAcid = ({ amounts_mol_kg }: Product) =>
   named(amounts_mol_kg).some((id) => components.rows[id].charge < 0 || id === 'citrate')
 const isBase = ({ amounts_mol_kg }: Product) => alkalinity({ amounts: amounts_mol_kg }) > SOME_ALKALINITY_mol_kg
 
+/** Whether a product is there for the pH. */
+export const setsPh = (product: Product): boolean => isAcid(product) || isBase(product)
+
 /** Above what rounding on a label can feign. */
 const SOME_ALKALINITY_mol_kg = 1
 
@@ -135,7 +138,7 @@ function phRows(problem: RecipeProblem, doses: readonly number[]): readonly PhRo
         const inAir = conditions.carbonDioxide_Pa !== null && id === 'HCO3'
         return inAir ? sum : sum + (meanCharge[id] * product.amounts_mol_kg[id]!) / 1000
       }, 0)
-    const coefficients = problem.shelf.map((p) => (isAcid(p) || isBase(p) ? sign * charge(p) : 0))
+    const coefficients = problem.shelf.map((p) => (setsPh(p) ? sign * charge(p) : 0))
     const others = sign * netCharge_mol_m3 - coefficients.reduce((sum, c, j) => sum + c * doses[j]!, 0)
     const reach = problem.shelf.reduce(
       (sum, p, j) => (helps(p) ? sum + coefficients[j]! * (p.most_g_m3 ?? Number.POSITIVE_INFINITY) : sum),

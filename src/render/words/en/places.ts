@@ -42,7 +42,6 @@ export const places: Readonly<Record<string, string>> = {
   'feed/dumpTo': 'where spent solution goes',
   'feed/sanitiser/strength': 'the strength of the sanitiser',
   'feed/sanitiser/plants': 'whether plants are in the tower',
-  crops: 'the crops',
   reservoir: 'the reservoir',
   'reservoir/container': 'the tank',
   'reservoir/lidHeight': 'the lid’s height',
@@ -211,6 +210,5 @@ export const places: Readonly<Record<string, string>> = {
   'column/base/strapHeight': 'the height of the strap',
   'column/base/strapLoad': 'what the strap carries',
   'column/base/ballast': 'the ballast',
-  crops: 'the crops',
   'prices/energyPerKWh': 'the price of a kilowatt-hour',
 }

@@ -1,0 +1,164 @@
+import { gains, pureProducts } from '../../disciplines/nutrients/recipe-reasons.ts'
+import type { BatchDose, BatchFacts, NutrientsFacts } from '../../disciplines/nutrients/index.ts'
+import { bottleOf } from '../../disciplines/nutrients/stocks.ts'
+import type { Phrase } from '../../findings/finding.ts'
+import { band, type Quantity, quantity } from '../../kernel/units.ts'
+import { isKnown } from '../../plan/known.ts'
+import { ecScales } from '../../tables/ec-scales.ts'
+import { type Display, decimals, shownText } from '../display.ts'
+import { fill } from '../words/fill.ts'
+import type { Words } from '../words/words.ts'
+
+/** A dose as the batch sheet prints it. */
+export interface DoseText {
+  readonly name: string
+  readonly mass: string
+  readonly volume: string
+  readonly perLitre: string
+  readonly bottle: string
+  readonly price: string
+}
+
+const GRAM = 1000
+const grams = (kg: number, digits: number, display: Display): string => `${decimals(kg * GRAM, digits, display.decimal)} g`
+
+/** Digits that the step of a scale gives, in grams. */
+const digitsOf = (step_kg: number): number => Math.max(0, -Math.floor(Math.log10(step_kg * GRAM) + 1e-9))
+
+const mL = (m3: number, display: Display): string => `${decimals(m3 * 1e6, m3 < 1e-4 ? 1 : 0, display.decimal)} mL`
+
+/** Mass as it is to be weighed: to the scale's step, or by volume where it is poured. */
+export const massText = ({ mass_kg, step_kg, product }: BatchDose, display: Display): string =>
+  grams(mass_kg, product.step_kg === undefined ? digitsOf(step_kg) : 1, display)
+
+export function doseTexts(batch: BatchFacts, display: Display): readonly DoseText[] {
+  if (!isKnown(batch.doses)) return []
+  return batch.doses.known
+    .filter(({ mass_kg }) => mass_kg > 0)
+    .map((dose) => {
+      const { product, weakStock, volume_m3, price_money } = dose
+      const g_L = (batch.found.doses_g_m3[dose.id] ?? 0) / 1000
+      const stockDose = { id: dose.id, dose_g_m3: 1, amounts_mol_kg: product.amounts_mol_kg, salt: product.salt }
+      return {
+        name: dose.id,
+        mass: weakStock === null ? massText(dose, display) : `${mL(weakStock.draw_m3, display)} *`,
+        volume: volume_m3 === null ? '' : mL(volume_m3, display),
+        perLitre: g_L >= 0.01 ? `${decimals(g_L, 3, display.decimal)} g` : `${decimals(g_L * 1000, 3, display.decimal)} mg`,
+        bottle: bottleOf(product.bottle === null ? stockDose : { ...stockDose, bottle: product.bottle }),
+        price: price_money === null ? '' : decimals(price_money, 2, display.decimal),
+      }
+    })
+}
+
+/** Weaker stocks for what no scale at hand can weigh. */
+export function weakTexts(batch: BatchFacts, words: Words, display: Display): readonly string[] {
+  if (!isKnown(batch.doses)) return []
+  return batch.doses.known.flatMap(({ id, weakStock }) => {
+    if (weakStock === null) return []
+    const slots = {
+      ...{ name: id, dissolve: grams(weakStock.dissolve_kg, 2, display), draw: mL(weakStock.draw_m3, display) },
+      volume: shownText(quantity(weakStock.volume_m3, 'm3'), display),
+      thinned: words.phrases[weakStock.thin_m3 === null ? 'weak-plain' : 'weak-thinned']!,
+    }
+    return [fill(words.tables['feed-weak']!, slots)]
+  })
+}
+
+export interface ElementText {
+  readonly element: string
+  readonly wanted: string
+  readonly reached: string
+  readonly share: string
+}
+
+/** Each target with what the batch reaches. */
+export const elementTexts = (batch: BatchFacts, display: Display): readonly ElementText[] =>
+  batch.problem.targets.map(({ nutrient, wanted_g_m3 }) => {
+    const reached_g_m3 = batch.reached_g_m3[nutrient]
+    return {
+      element: nutrient,
+      wanted: shownText(quantity(wanted_g_m3, 'g_m3'), display),
+      reached: shownText(quantity(reached_g_m3, 'g_m3'), display),
+      share: `${decimals((100 * reached_g_m3) / wanted_g_m3, 0)} %`,
+    }
+  })
+
+/** What the pens should show. */
+export function penText({ pen }: NutrientsFacts, batch: BatchFacts, words: Words, display: Display): string {
+  const { conductivity_S_m: c, pHClosed, pHInAir } = batch.predicted
+  const scale = pen.scale === null || pen.scale === 'unmarked' || pen.scale === 'mS/cm' ? null : pen.scale
+  const reading = scale === null ? '' : `${Math.round(((c.low + c.high) / 2) * ecScales.rows[scale].perS_m)}`
+  return fill(words.tables['feed-pen']!, {
+    conductivity: shownText(band(c.low, c.high, 'S_m'), display),
+    scale: scale === null ? '' : fill(words.tables['feed-pen-scale']!, { reading, name: scale }),
+    now: shownText(band(pHClosed.low, pHClosed.high, '1'), display),
+    later: shownText(band(pHInAir.low, pHInAir.high, '1'), display),
+  })
+}
+
+/** What each acid of the shelf would do alone. */
+export const acidTexts = (batch: BatchFacts, words: Words, display: Display): readonly string[] =>
+  batch.acids.map(({ product, mass_g_m3, volume_m3_m3, brings_g_m3 }) => {
+    const volume = batch.volume_m3 ?? 1
+    const amount =
+      volume_m3_m3 === null ? grams((mass_g_m3 / 1000) * volume, 1, display) : mL(volume_m3_m3 * volume, display)
+    if (product.passing) return fill(words.tables['feed-acid-passing']!, { acid: product.id, amount })
+    const brought = (['N', 'P', 'S'] as const).filter((n) => brings_g_m3[n] > 0)
+    const brings = brought.map((n) => `${shownText(quantity(brings_g_m3[n], 'g_m3'), display)} ${n}`).join(', ')
+    return fill(words.tables['feed-acid']!, { acid: product.id, amount, brings: brings || words.tables['feed-brings-nothing']! })
+  })
+
+/** Water of the batch: shares and alkalinity. */
+export function waterText({ blend }: NutrientsFacts, words: Words, display: Display): string {
+  if (!isKnown(blend)) return ''
+  const parts = blend.known.sources.map(({ share, name }) =>
+    fill(words.tables['feed-water-part']!, { share: decimals(share * 100, 0), name }),
+  )
+  const alkalinity = shownText(quantity(blend.known.alkalinity_eq_m3, 'eq_m3'), display)
+  return fill(words.tables['feed-water']!, { blend: parts.join(', '), alkalinity })
+}
+
+/** Labels of the stock bottles, one a bottle. */
+export function stockTexts({ stock }: NutrientsFacts, volume_m3: number | null, words: Words, display: Display): readonly string[] {
+  if (!isKnown(stock)) return []
+  const { bottles, factor, perFeed } = stock.known
+  const bottle_m3 = volume_m3 ?? 1e-3
+  return bottles.map(({ id, contents }) =>
+    fill(words.tables['feed-stock']!, {
+      ...{ bottle: id, factor: String(factor), dose: mL(perFeed / 1000, display) },
+      volume: shownText(quantity(bottle_m3, 'm3'), display),
+      contents: contents.map((c) => `${grams(c.mass_kg_m3 * bottle_m3, 2, display)} ${c.id}`).join(', '),
+    }),
+  )
+}
+
+/** Cost of the batch and what it leaves out. */
+export function costText(batch: BatchFacts, words: Words, display: Display): string {
+  if (batch.cost === null) return ''
+  const { known_money, unpriced } = batch.cost
+  const sum = shownText(quantity(known_money, 'money'), display)
+  return fill(words.tables[unpriced.length === 0 ? 'feed-price' : 'feed-price-open']!, { sum, list: unpriced.join(', ') })
+}
+
+/** What one more salt on the shelf would buy, best first. */
+export function gainTexts(batch: BatchFacts, words: Words): readonly string[] {
+  const found = gains(batch.problem, batch.found, pureProducts()).slice(0, 5)
+  if (found.length === 0) return [words.tables['feed-gain-none']!]
+  return found.map(({ id, share }) =>
+    fill(words.tables['feed-gain']!, { name: id.replaceAll('-', ' '), share: decimals(100 * share, 0) }),
+  )
+}
+
+/** How long the solution lasts and what a dumped tank holds. */
+export function runningText({ running }: NutrientsFacts, words: Words, display: Display): string {
+  if (!isKnown(running)) return ''
+  const { dump, nitrogen_kg, phosphorus_kg } = running.known
+  const by: Phrase = { phrase: `dump-${dump.by}` }
+  const shown = (q: Quantity) => shownText(q, display)
+  return fill(words.tables['feed-running']!, {
+    days: shown(band(dump.days.low, dump.days.high, 'd')),
+    by: words.phrases[by.phrase] ?? by.phrase,
+    nitrogen: shown(quantity(nitrogen_kg, 'kg')),
+    phosphorus: shown(quantity(phosphorus_kg, 'kg')),
+  })
+}

@@ -1,0 +1,115 @@
+import { correction, penGate, type Readings } from '../../../disciplines/nutrients/correction.ts'
+import { penConductivity } from '../../../disciplines/nutrients/equations-water-report.ts'
+import type { NutrientsFacts } from '../../../disciplines/nutrients/index.ts'
+import { type TankFacts } from '../../../disciplines/reservoir/index.ts'
+import { solutionVolume } from '../../../disciplines/reservoir/vessel.ts'
+import { evaluate } from '../../../evaluate.ts'
+import { readQuantity } from '../../../kernel/quantity-text.ts'
+import type { Unit } from '../../../kernel/units.ts'
+import { isKnown, type Known } from '../../../plan/known.ts'
+import type { Plan } from '../../../plan/plan.ts'
+import { correctionTexts } from '../../../render/tables/correction.ts'
+import { english } from '../../../render/words/en/english.ts'
+import { findingText } from '../../../render/words/sentences.ts'
+import { displayOf } from '../display.ts'
+import { EXIT, isStop, json, out, type Stop, say, stop } from '../io.ts'
+import type { CommandOf } from '../main.ts'
+import { needsText, planFile } from '../plan-file.ts'
+
+type Options = Readonly<Record<string, unknown>>
+
+/** A reading with its unit, or a sentence that says how to write it. */
+function reading(options: Options, name: string, unit: Unit, example: string): number | null | Stop {
+  const typed = options[name]
+  if (typeof typed !== 'string') return null
+  const read = readQuantity(typed, unit)
+  return read.ok ? read.value : stop(`--${name} "${typed}" cannot be read. Write it like "${example}".`, EXIT.usage)
+}
+
+/** Conductivity as the pen shows it: with a unit, or bare on the pen's own scale. */
+function penReading(options: Options, { pen }: NutrientsFacts): number | null | Stop {
+  const typed = options['ec']
+  if (typeof typed !== 'string') return null
+  const bare = /^\d+([.,]\d+)?( ?ppm)?$/i.test(typed.trim())
+  if (!bare) return reading(options, 'ec', 'S_m', '1.4 mS/cm')
+  const n = Number(typed.replace(/ ?ppm/i, '').replace(',', '.'))
+  if (pen.scale === null || pen.scale === 'unmarked') {
+    const at = (scale: 'ppm-500' | 'ppm-700') => (penConductivity({ reading: n, scale }) * 10).toFixed(2)
+    const ask = `On which scale? As ppm, 500 gives ${at('ppm-500')} mS/cm, 700 gives ${at('ppm-700')} mS/cm.`
+    return stop(`--ec "${typed}": ${ask} Write the unit, or set feed/penScale in the plan.`, EXIT.usage)
+  }
+  return penConductivity({ reading: n, scale: pen.scale })
+}
+
+function volumeOf(options: Options, plan: Plan, tank: Known<TankFacts>): number | Stop {
+  const volume = reading(options, 'volume', 'm3', '21 L')
+  if (volume !== null) return volume
+  const level = reading(options, 'level', 'm', '130 mm')
+  if (level !== null && typeof level === 'object') return level
+  if (level === null) return stop('Tell the level (--level "130 mm") or the volume (--volume "21 L") in the tank.', EXIT.usage)
+  if (!isKnown(tank)) return stop(needsText(tank.needs), EXIT.input)
+  const { depth_m, vessel, standing } = tank.known
+  if (level < 0 || level > depth_m) return stop(`--level "${String(options['level'])}" is not in a tank ${depth_m} m deep.`, EXIT.usage)
+  return solutionVolume({ vessel, standing, level_m: level })
+}
+
+function readings(options: Options, plan: Plan, nutrients: NutrientsFacts, tank: Known<TankFacts>): Readings | Stop {
+  const volume_m3 = volumeOf(options, plan, tank)
+  if (typeof volume_m3 === 'object') return volume_m3
+  const ec = penReading(options, nutrients)
+  if (ec !== null && typeof ec === 'object') return ec
+  const temperature = reading(options, 'temp', 'C', '21 °C')
+  if (temperature !== null && typeof temperature === 'object') return temperature
+  const pH = options['ph'] === undefined ? null : Number(String(options['ph']).replace(',', '.'))
+  if (pH !== null && !(pH >= 2 && pH <= 11)) return stop(`--ph "${String(options['ph'])}" is no pH of a tank.`, EXIT.usage)
+  const { batch } = nutrients
+  const fallback = isKnown(batch) ? batch.known.temperature_C : 20
+  if (temperature !== null && !(temperature >= 0 && temperature <= 45))
+    return stop(`--temp "${String(options['temp'])}" is no temperature of a tank.`, EXIT.usage)
+  return { volume_m3, conductivity_S_m: ec, pH, temperature_C: temperature ?? fallback }
+}
+
+export const correct: CommandOf = {
+  name: 'correct',
+  summary: 'today’s top-up and acid from the readings of level, EC, pH and temperature',
+  describe: (c) =>
+    c
+      .argument('<plan>', 'plan file, or - for standard input')
+      .option('--level <length>', 'level above the tank’s inside floor, "130 mm"')
+      .option('--volume <volume>', 'volume in the tank instead of a level, "21 L"')
+      .option('--ec <reading>', 'EC pen, "1.4 mS/cm", or bare on the pen’s scale')
+      .option('--ph <number>', 'pH pen')
+      .option('--temp <temperature>', 'temperature of the solution, "21 °C"')
+      .option('--fresh', 'the batch was just mixed: hold the pen against the prediction, before planting'),
+  run: ([path], options) => {
+    const read = planFile(path!)
+    if (isStop(read)) return read
+    const { facts } = evaluate(read.plan, { day: false })
+    const { nutrients, tank } = facts
+    const found = readings(options, read.plan, nutrients, tank)
+    if ('stop' in found) return found
+    if (!isKnown(nutrients.batch) || !isKnown(nutrients.blend)) {
+      say(needsText([...new Set(isKnown(nutrients.batch) ? [] : nutrients.batch.needs)]))
+      return EXIT.input
+    }
+    const batch = nutrients.batch.known
+    const fill = isKnown(tank) && isKnown(tank.known.fill) ? tank.known.fill.known.volume_m3 : null
+    const line_m3 = fill ?? read.plan.feed?.batch_m3 ?? found.volume_m3
+    const mid = (batch.predicted.conductivity_S_m.low + batch.predicted.conductivity_S_m.high) / 2
+    const wanted = { line_m3, conductivity_S_m: read.plan.feed?.conductivity_S_m ?? mid, pH: read.plan.feed?.pH ?? null }
+    const { blend, shelf, pen } = nutrients
+    const today = correction({ readings: found, wanted, batch, blend: blend.known, shelf: shelf.products, pen })
+    const gate = options['fresh'] === true && found.conductivity_S_m !== null ? penGate(batch, found.conductivity_S_m) : null
+    const code = gate?.verdict === 'fail' ? EXIT.fails : EXIT.holds
+    if (options['json']) {
+      json({ issues: read.issues, readings: found, wanted, correction: today, gate })
+      return code
+    }
+    const display = displayOf(read.plan)
+    if (gate) out(findingText(gate, english, display).sentence)
+    const factor = isKnown(nutrients.stock) ? nutrients.stock.known.factor : null
+    const goal = { pH: wanted.pH, readPh: found.pH, penWidth: pen.pH, factor }
+    if (code === EXIT.holds) out(correctionTexts(today, goal, english, display).join('\n'))
+    return code
+  },
+}

@@ -1,0 +1,102 @@
+import type { BatchFacts, NutrientsFacts } from '../../../disciplines/nutrients/index.ts'
+import { evaluate } from '../../../evaluate.ts'
+import { isKnown } from '../../../plan/known.ts'
+import type { Plan } from '../../../plan/plan.ts'
+import type { Display } from '../../../render/display.ts'
+import {
+  acidTexts,
+  costText,
+  doseTexts,
+  elementTexts,
+  gainTexts,
+  penText,
+  runningText,
+  stockTexts,
+  waterText,
+  weakTexts,
+} from '../../../render/tables/feed.ts'
+import { orderLines } from '../../../render/tables/feed-order.ts'
+import { textTable } from '../../../render/tables/text.ts'
+import { english } from '../../../render/words/en/english.ts'
+import { findingText } from '../../../render/words/sentences.ts'
+import { displayOf } from '../display.ts'
+import { EXIT, isStop, json, out, say } from '../io.ts'
+import type { CommandOf } from '../main.ts'
+import { needsText, planFile } from '../plan-file.ts'
+
+const t = english.tables
+
+function tables(batch: BatchFacts, display: Display): void {
+  const columns = (['product', 'mass', 'volume', 'per-litre', 'bottle', 'cost'] as const).map((key, i) => ({
+    heading: t[`feed-${key}`]!,
+    align: i === 0 || key === 'bottle' ? ('words' as const) : ('figures' as const),
+  }))
+  const doses = doseTexts(batch, display)
+  out(
+    textTable(
+      columns,
+      doses.map((d) => [d.name, d.mass, d.volume, d.perLitre, d.bottle, d.price]),
+    ),
+  )
+  const weak = weakTexts(batch, english, display)
+  if (weak.length > 0) out(weak.map((line) => `* ${line}`).join('\n'))
+  const heads = (['element', 'wanted', 'reached', 'share'] as const).map((key, i) => ({
+    heading: t[`feed-${key}`]!,
+    align: i === 0 ? ('words' as const) : ('figures' as const),
+  }))
+  const elements = elementTexts(batch, display)
+  out(
+    `\n${textTable(
+      heads,
+      elements.map((e) => [e.element, e.wanted, e.reached, e.share]),
+    )}\n`,
+  )
+}
+
+function sheet(plan: Plan, facts: NutrientsFacts, batch: BatchFacts, more: boolean): void {
+  const display = displayOf(plan)
+  out(`${waterText(facts, english, display)}\n`)
+  tables(batch, display)
+  const lines = [
+    penText(facts, batch, english, display),
+    ...acidTexts(batch, english, display),
+    ...stockTexts(facts, plan.feed?.stock?.volume_m3 ?? null, english, display),
+    costText(batch, english, display),
+    runningText(facts, english, display),
+    ...(more ? gainTexts(batch, english) : []),
+  ]
+  out(lines.filter((line) => line !== '').join('\n'))
+  const order = orderLines(batch, english, display)
+  if (order.length > 0) out(`\n${t['feed-order']}`)
+  for (const [i, { text, cautions }] of order.entries()) {
+    out(`${i + 1}. ${text}`)
+    for (const caution of cautions) out(`   ! ${caution}`)
+  }
+}
+
+export const mix: CommandOf = {
+  name: 'mix',
+  summary: 'what to weigh for a batch from this water and this shelf, and what the pens should show',
+  describe: (c) =>
+    c.argument('<plan>', 'plan file, or - for standard input').option('--more', 'tell what one more salt would bring'),
+  run: ([path], options) => {
+    const read = planFile(path!)
+    if (isStop(read)) return read
+    const { facts, findings } = evaluate(read.plan, { day: false })
+    const own = findings.filter((f) => f.id.startsWith('nutrients/'))
+    const fails = own.some((f) => f.verdict === 'fail')
+    const code = read.issues.length > 0 ? EXIT.input : fails ? EXIT.fails : EXIT.holds
+    if (options['json']) {
+      json({ issues: read.issues, nutrients: facts.nutrients })
+      return code
+    }
+    const { batch } = facts.nutrients
+    if (!isKnown(batch)) say(needsText([...new Set(batch.needs)]))
+    else sheet(read.plan, facts.nutrients, batch.known, options['more'] === true)
+    const display = displayOf(read.plan)
+    const told = own.filter((f) => f.verdict === 'fail' || f.verdict === 'watch')
+    if (told.length > 0) out('')
+    for (const f of told) out(`${f.verdict === 'fail' ? 'FAILS' : 'watch'} ${f.id}  ${findingText(f, english, display).sentence}`)
+    return code
+  },
+}
