@@ -5,7 +5,7 @@ import { tiles } from '../paper/tiles.ts'
 import { actions, paragraph } from '../paper/words.ts'
 import type { Context } from './context.ts'
 
-const BETWEEN_mm = 8
+const BETWEEN_mm = 6.5
 /** Clear of the hairline under the heading. */
 const UNDER_HEADING_mm = 3
 /** What is taken from the right by the upright bar, up to here above the foot of the body. */

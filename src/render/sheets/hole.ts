@@ -7,7 +7,7 @@ import { circle, contour, type Drawing, line, type Point, rectangle } from '../d
 import { composed, fitsSheet, spread } from './compose.ts'
 import type { Context, Drafted } from './context.ts'
 
-const AIR_mm = { side: 31, high: 21, low: 21 } as const
+const AIR_mm = { side: 31, high: 18, low: 18 } as const
 
 export const inMillimetres = (points: readonly { readonly x_m: number; readonly y_m: number }[]): readonly Point[] =>
   points.map(({ x_m, y_m }): Point => [x_m * 1000, y_m * 1000])
@@ -37,7 +37,7 @@ export function holeFrame(c: Context, box: Box): { readonly half: number; readon
   const { layout } = c.facts
   const spacing_m = isKnown(layout) ? layout.known.lineSpacing_m : null
   const least = Math.max(-box.left, box.right) + AIR_mm.side
-  const tight = least - 7
+  const tight = least - 4
   const spacing = spacing_m === null ? null : spacing_m * 1000 * paperStretchOf(c)
   if (spacing === null || (isKnown(layout) && layout.known.lines.length < 2)) return { half: least, spacing: null }
   if (spacing >= tight && spacing <= 83) return { half: spacing, spacing }
@@ -120,9 +120,7 @@ function block(c: Context, t: TemplatesFacts): Drawing {
       elbow: [Math.max(a[0] + 4, both.right - 2), Math.min(high - 8, a[1] + 14)],
       lines: c.say(full).split('\n'),
     }),
-    ...(alike
-      ? []
-      : leader({ to: b, elbow: [Math.max(b[0] + 4, both.right - 3), both.low - 3], lines: c.say(dashed).split('\n') })),
+    ...(alike ? [] : leader({ to: b, elbow: [both.right + 4, both.low + 6], lines: c.say(dashed).split('\n') })),
     ...note({ at: [-2.2, own.high + 2.2], lines: [c.say('upper-side')], anchor: 'end' }),
     ...note({ at: [-2.2, both.low - 15.6], lines: [c.say('lower-side')], anchor: 'end' }),
     ...dimension({
@@ -167,7 +165,7 @@ export function holeSheet(c: Context): Drafted {
   const { stub, column, stubPipe } = t.joint
   const count = isKnown(c.facts.layout) ? c.facts.layout.known.sites.length : 1
   const drawing = block(c, t)
-  const said = { lines: lines(c, t), cautions: [c.say('laser')] }
+  const said = { lines: lines(c, t) }
   const pages = (fitsSheet(c, drawing) ? composed : spread)(c, drawing, said)
   const contours: Drawing = [
     contour(inMillimetres((t.joint.cut === 'axis' ? t.holeAlong : t.holeSquare).outline), 'cut', { layer: 'hole' }),

@@ -34,7 +34,7 @@ function keyRows(c: Context, layout: LayoutFacts): readonly (readonly string[])[
   const s = plan.column?.sites
   const rows: (readonly [string, string] | null)[] = [
     [c.say('key-length'), c.length(layout.columnLength_m)],
-    [c.say('key-round'), c.length(layout.circumference_m)],
+    [c.say('key-round'), `${c.size(layout.circumference_m)} ${c.unit}`],
     plan.column?.stub?.angle_rad === undefined ? null : [c.say('key-angle'), c.angle(plan.column.stub.angle_rad)],
     s?.rings === undefined || s.pattern !== 'rings' ? null : [c.say('key-rings'), String(s.rings)],
     s?.perRing === undefined || s.pattern !== 'rings' ? null : [c.say('key-per-ring'), String(s.perRing)],
@@ -145,7 +145,7 @@ function views(
           figure: c.figure(tank_m),
         })
   const scale = c.say('at-scale', { n: String(reduction) })
-  const captionY = body.top - y0 - 5.4
+  const captionY = Math.min(body.top - y0 - 5.4, up(top_m) + ABOVE_mm + 6)
   const captions: Drawing = [
     ...caption([left - 12, captionY], c.say('elevation'), scale),
     ...caption([surfaceX - 6, captionY], c.say('unrolled'), width > 34 ? scale : ''),
@@ -214,7 +214,9 @@ function shortFindings(c: Context, at: Point, width_mm: number, height_mm: numbe
   const head = subheading({ at, text: c.say('findings-title'), width_mm })
   const out: Primitive[] = [...head.drawing]
   let gone = head.height_mm + 1
+  let told = 0
   for (const [i, f] of open.entries()) {
+    if (i >= MOST_BALLOONS) break
     const text = findingText(f, c.words, c.display)
     const block = paragraph({
       at: [at[0] + 7.4, at[1] - gone],
@@ -222,7 +224,8 @@ function shortFindings(c: Context, at: Point, width_mm: number, height_mm: numbe
       text: `${text.short}: ${text.measured}`,
       size_mm: 3.2,
     })
-    if (gone + block.height_mm > height_mm) break
+    if (gone + block.height_mm > height_mm - 6) break
+    told = i + 1
     out.push(
       ...balloon({
         centre: [at[0] + 2.4, at[1] - gone - 1.9],
@@ -233,6 +236,11 @@ function shortFindings(c: Context, at: Point, width_mm: number, height_mm: numbe
       ...block.drawing,
     )
     gone += block.height_mm + 1.6
+  }
+  if (told < open.length) {
+    const text = c.say('findings-next', { n: String(open.length - told) })
+    const at2: Point = [at[0] + 7.4, at[1] - gone]
+    out.push(...paragraph({ at: at2, width_mm: width_mm - 7.4, text, size_mm: 3.2, face: 'italic' }).drawing)
   }
   return out
 }
@@ -261,6 +269,7 @@ function balloons(
 ): Drawing {
   const x = e.half_m * ratio + 7
   const wanted = openFindings(c)
+    .slice(0, MOST_BALLOONS)
     .map((f, i) => ({ f, number: i + 1, spot: spotOf(f, e, layout.lastMark_m) }))
     .sort((a, b) => a.spot[1] - b.spot[1])
   // Upwards each stands clear of the one below; then the highest comes down to the column's top and pushes back.
@@ -284,6 +293,8 @@ function balloons(
 }
 
 const BALLOON_STEP_mm = 6
+/** More leaders than this hide the drawing. */
+const MOST_BALLOONS = 9
 
 /** First sheet: what is built, to scale, and its numbers. */
 export function overviewSheet(c: Context): Drafted {

@@ -5,7 +5,7 @@ import { bounds } from '../drawing/bounds.ts'
 import { angleDimension, dimension } from '../drawing/dimension.ts'
 import { leader, note } from '../drawing/marks.ts'
 import { contour, type Drawing, line, type Point, polyline } from '../drawing/primitives.ts'
-import { moved } from '../drawing/transform.ts'
+import { moved, turned } from '../drawing/transform.ts'
 import { composed, fitsSheet, spread } from './compose.ts'
 import type { Context, Drafted } from './context.ts'
 import { barLines, paperFigure } from './hole.ts'
@@ -155,7 +155,10 @@ export function stubSheet(c: Context): Drafted {
   const { templates } = c.facts
   if (!isKnown(templates)) return templates
   const t = templates.known
-  const wrap = wrapBlock(c, t)
+  const upright = wrapBlock(c, t)
+  // A wide wrap may lie on its side rather than on two sheets.
+  const lying = turned(upright, Math.PI / 2)
+  const wrap = !fitsSheet(c, upright) && fitsSheet(c, lying) ? lying : upright
   const said = { lines: lines(c, t) }
   const tall = Math.max(...stubOutline(t).end.map((p) => p[1])) + 22
   const drawn = t.joint.end.kind === 'mitre' ? card(c, t) : []

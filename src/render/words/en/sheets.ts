@@ -84,6 +84,7 @@ export const sheetSentences = {
   top: 'the top',
   'findings-title': 'To mend or to watch',
   'findings-none': 'Everything that was judged holds.',
+  'findings-next': 'and {n} more on the next sheet',
   'findings-more': 'and {n} more; `rootfall check` lists them all',
   'cautions-title': 'Beware',
   'cautions-more': 'The steps say each caution again where it belongs.',

@@ -1,3 +1,4 @@
+import { existsSync, readdirSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { evaluateDocument } from '../../../evaluate.ts'
 import { nearestWords } from '../../../kernel/nearest.ts'
@@ -31,6 +32,15 @@ const today = (): string => {
   const now = new Date()
   const two = (n: number) => String(n).padStart(2, '0')
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
+}
+
+/** Pages of an earlier print would stand among the new ones: those that this command has named are taken away. */
+function clearOldPages(folder: string): void {
+  if (!existsSync(folder)) return
+  for (const name of readdirSync(folder)) {
+    const id = /^\d{2,3}-([a-z-]+)\.svg$/.exec(name)?.[1]
+    if (sheetIds.some((known) => known === id)) rmSync(join(folder, name))
+  }
 }
 
 interface Chosen {
@@ -86,6 +96,7 @@ async function written(
   const pages = set.pages.map((p) => p.page)
   const meta = { title, author: sheetSentences.author, subject: sheetSentences.subject, language: english.language }
   write(`${name}-sheets.pdf`, await pdf({ pages, fonts, ...meta }))
+  clearOldPages(join(folder, 'svg'))
   set.pages.forEach((p, i) => {
     write(join('svg', `${String(i + 1).padStart(2, '0')}-${p.id}.svg`), svg({ page: p.page, title: p.title }))
   })
