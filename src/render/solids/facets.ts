@@ -97,9 +97,3 @@ export function lineAt(lines: readonly number[], angle: number, closed: boolean)
   }
   return best
 }
-
-/** Evenly spread angles of a closed circle, in steps no larger than one. */
-export function roundAngles(step: number): readonly number[] {
-  const count = Math.max(12, Math.ceil(TURN / step))
-  return Array.from({ length: count }, (_, i) => (TURN * i) / count)
-}

@@ -38,3 +38,26 @@ describe('try', () => {
     console.log(cut, performance.now() - t0, m.indices.length / 3, openEdges(m), volumeOf(m) / V)
   })
 })
+import { guideOf, guideMesh, guideHalves } from './guide.ts'
+import { gaugeMesh } from './gauge.ts'
+import { cupMesh, lidMesh, ringMesh, tubeMesh } from './round-parts.ts'
+import { squareCutExtent } from '../../disciplines/templates/equations.ts'
+describe('more', () => {
+  const hole = { columnRadius_m: 0.055, columnWall_m: 0.0032, holeRadius_m: 0.0253, angle_rad: Math.PI / 4, offset_m: 0.006 }
+  const say = (name: string, m: Mesh | null) => m === null ? console.log(name, null) : console.log(name, m.indices.length / 3, openEdges(m), volumeOf(m) * 1e6, JSON.stringify(boxOf(m)))
+  it('parts', () => {
+    const markRise_m = Math.sqrt(0.055 ** 2 - 0.006 ** 2)
+    const ga = guideOf({ hole, cut: 'axis', square: null, markRise_m })!
+    const gs = guideOf({ hole, cut: 'square', square: squareCutExtent(hole), markRise_m })!
+    say('guide axis', guideMesh(ga, 5e-5))
+    const h = guideHalves(ga, 5e-5)!
+    say('half 1', h[0]); say('half 2', h[1])
+    say('guide square', guideMesh(gs, 5e-5))
+    say('gauge', gaugeMesh({ stub, width_m: 0.03, tall_m: 0.07, out_m: 0.05, relief_m: 0.012, error_m: 5e-5 }))
+    const holes = Array.from({ length: 12 }, (_, i) => ({ turn_rad: i * Math.PI / 6, distance_m: 0.04, radius_m: 0.0015 }))
+    say('cup', cupMesh({ outside_m: 0.1, depth_m: 0.06, wall_m: 0.0025, floor_m: 0.0025, holes, error_m: 5e-5 }))
+    say('ring', ringMesh({ inside_m: 0.111, wall_m: 0.004, depth_m: 0.03, windows: { count: 8, radius_m: 0.006, height_m: 0.01 }, error_m: 5e-5 }))
+    say('lid', lidMesh({ outside_m: 0.33, sheet_m: 0.004, hole_m: 0.111, skirt: { outside_m: 0.28, wall_m: 0.003, depth_m: 0.015 }, holes: [{ turn_rad: 1, distance_m: 0.1, radius_m: 0.03 }], error_m: 5e-5 }))
+    say('tube', tubeMesh({ outside_m: 0.11, bore_m: 0.1, length_m: 1, error_m: 5e-5 }))
+  })
+})

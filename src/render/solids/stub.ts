@@ -6,6 +6,9 @@ import { moved } from './measure.ts'
 
 const TURN = 2 * Math.PI
 
+/** Shortest side that a stub may have. */
+const LEAST_m = 1e-4
+
 /** A place told along a stub's axis, out from it and round it from its crown. */
 export function alongStub(at: {
   readonly angle_rad: number
@@ -57,8 +60,11 @@ function ring(d: Draft, angles: readonly number[], place: (psi: number) => Place
   return { ids: angles.map((psi) => vertex(d, place(psi))), along: angles }
 }
 
-/** A stub as it sits in the column: crossing of the axes at the origin, its axis outward and up in the plane of x and z. */
-export function stubMesh(g: StubSolid): Mesh {
+/**
+ * A stub as it sits in the column: crossing of the axes at the origin, its axis outward and up in the plane of x and z.
+ * Null where the mouth would cut into the inner end.
+ */
+export function stubMesh(g: StubSolid): Mesh | null {
   const { stub, end, axisLength_m, mouthTilt_rad } = g
   const { angle_rad, offset_m, stubRadius_m: r, stubWall_m: t } = stub
   const d = draft()
@@ -67,6 +73,10 @@ export function stubMesh(g: StubSolid): Mesh {
   const round = (out_m: number, s_m: (psi: number) => number) =>
     ring(d, angles, (psi) => alongStub({ angle_rad, offset_m, s_m: s_m(psi), out_m, around_rad: psi }))
   const mouth = (out_m: number) => (psi: number) => axisLength_m - out_m * Math.cos(psi) * Math.tan(mouthTilt_rad)
+  const long = angles.every((psi) =>
+    [r, r - t].every((q) => mouth(q)(psi) - endLength({ ...stub, stubRadius_m: q }, end, psi) > LEAST_m),
+  )
+  if (!long) return null
   const ends = Array.from({ length: steps + 1 }, (_, k) => {
     const out_m = r - (t * k) / steps
     return round(out_m, (psi) => endLength({ ...stub, stubRadius_m: out_m }, end, psi))
