@@ -3,14 +3,10 @@ import { withRemedies } from '../../../findings/prove.ts'
 import { parsePlan } from '../../../plan/document.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 import { adjusted } from '../model/new-plan.ts'
+import { evaluated } from './evaluated.ts'
 import { type Answer, type Ask, findingKey } from './protocol.ts'
 
 const say = (answer: Answer): void => self.postMessage(answer)
-
-function evaluated(task: number, document: PlanDocument): void {
-  const { plan, issues } = parsePlan(document)
-  say({ task, kind: 'evaluated', evaluated: { ...evaluate(plan), document, plan, issues } })
-}
 
 const judge = (document: PlanDocument) => evaluate(parsePlan(document).plan).findings
 
@@ -45,7 +41,7 @@ function remedies(task: number, document: PlanDocument, first: string | null): v
 
 self.onmessage = ({ data }: MessageEvent<Ask>): void => {
   try {
-    if (data.kind === 'evaluate') evaluated(data.task, data.document)
+    if (data.kind === 'evaluate') say({ task: data.task, kind: 'evaluated', evaluated: evaluated(data.document) })
     else if (data.kind === 'adjust') adjust(data.task, data.document)
     else remedies(data.task, data.document, data.first)
   } catch (error) {
