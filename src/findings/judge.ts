@@ -15,8 +15,11 @@ interface Terms {
 /** Relative slack for numbers that should meet a limit exactly but carry the rounding of floating point. */
 const ROUNDING = 1e-9
 
+/** The same where the limit is zero: a picometre, a microlitre in a million litres. */
+const ROUNDING_AT_ZERO = 1e-12
+
 function share(low: number, high: number, limits: Band): 'whole' | 'part' | 'none' {
-  const slack = ROUNDING * Math.max(Math.abs(limits.min ?? 0), Math.abs(limits.max ?? 0))
+  const slack = Math.max(ROUNDING_AT_ZERO, ROUNDING * Math.max(Math.abs(limits.min ?? 0), Math.abs(limits.max ?? 0)))
   const min = (limits.min ?? Number.NEGATIVE_INFINITY) - slack
   const max = (limits.max ?? Number.POSITIVE_INFINITY) + slack
   if (low >= min && high <= max) return 'whole'

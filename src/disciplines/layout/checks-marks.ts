@@ -47,7 +47,7 @@ const stagger: Check<LayoutFacts> = {
     const apart_rad = Math.min(over_rad, step_rad - over_rad)
     const half = `${Number((180 / perRing).toPrecision(DIGITS))} deg`
     return [
-      judge(stagger.id, quantity(apart_rad / (step_rad / 2), '1'), {
+      judge(stagger.id, quantity(apart_rad / (step_rad / 2), 'share'), {
         ...terms,
         want: { min: practiceRatios.rows.stagger.low },
         slots: { apart: quantity(apart_rad, 'rad'), half: quantity(step_rad / 2, 'rad') },

@@ -22,7 +22,7 @@ export function paperFindings(plan: Plan): readonly Finding[] {
       ...terms,
       must: { min: low * bar_m, max: high * bar_m },
       want: { min: bar_m + low_m, max: bar_m + high_m },
-      slots: { bar: quantity(bar_m, 'm'), scale: quantity(shown_m / bar_m, '1') },
+      slots: { bar: quantity(bar_m, 'm'), scale: quantity(shown_m / bar_m, 'share') },
     })
   })
 }

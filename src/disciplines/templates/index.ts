@@ -199,7 +199,8 @@ export function templatesFacts(
       freeCore_m: freeCore({ boreRadius_m: stub.columnRadius_m - stub.columnWall_m, end }),
       boreGap_m: perRing >= 2 ? boreGap({ stub, end, count: perRing }) : null,
       ligaments: layout ? ligamentFacts(j, layout) : null,
-      section: sites.length > 0 ? { whole: wholeSection(hole), worst: worstSection({ hole, cut: 'square', sites }) } : null,
+      section:
+        sites.length > 0 ? { whole: wholeSection(hole), worst: worstSection({ hole, cut: 'square', sites }) } : null,
       cup: cupFacts(plan, j),
     },
   }
