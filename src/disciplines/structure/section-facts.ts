@@ -66,6 +66,20 @@ function leaningMoment(given: { ring_m: number; top_m: number; strap_m: number |
   return (push_N * at_m * (strap_m - at_m)) / strap_m
 }
 
+/** Where holes meet nothing is left of a ring; a thousandth stands in, so that the stress shows it as a number. */
+function leftSection({ worst, whole }: NonNullable<TemplatesFacts['section']>): NonNullable<TemplatesFacts['section']> {
+  const least = (left: number, of: number) => Math.max(left, of / 1000)
+  return {
+    whole,
+    worst: {
+      ...worst,
+      area_m2: least(worst.area_m2, whole.area_m2),
+      modulus_m3: least(worst.modulus_m3, whole.modulus_m3),
+      inertiaLeast_m4: least(worst.inertiaLeast_m4, whole.inertiaLeast_m4),
+    },
+  }
+}
+
 /** Strength of the drilled column where it bends most, and how far its top moves. */
 export function sectionFacts(given: {
   readonly plan: Plan
@@ -85,7 +99,7 @@ export function sectionFacts(given: {
   if (plastic === null) return { needs: ['column/pipe'] }
   const air_C = plan.place?.airHigh_C
   if (air_C === undefined) return { needs: ['place/airHigh'] }
-  const { worst, whole } = templates.section
+  const { worst, whole } = leftSection(templates.section)
   const sun_W_m2 = Math.max(0, ...given.wallSun_W_m2)
   const absorptance = surfaces.rows[SURFACE[plan.column?.colour ?? 'dark']].absorptance
   const wall_C = air_C + (absorptance * sun_W_m2) / films.rows['outdoors-calm'].film_W_m2_K

@@ -10,6 +10,8 @@ const STEP_s = DAY_s / STEPS
 /** The daily map contracts, so that few rounds suffice; a bound in case of an input that no tank has. */
 const ROUNDS = 60
 const CLOSED_K = 1e-7
+/** Evaporation is held at its ends outside of these: no plan with plants comes there, and one with a slip still gets a number. */
+const LIQUID_C = [0, 75] as const
 const PATHS = ['walls', 'sun', 'column', 'columnSun', 'pump', 'ground'] as const
 
 type Path = (typeof PATHS)[number]
@@ -90,6 +92,8 @@ function weatherOf(day: SolutionDay): Weather {
   return { flows, all, vapour_Pa: at(day.evaporation?.vapour_Pa ?? []) }
 }
 
+const liquid = (T: number): number => Math.min(LIQUID_C[1], Math.max(LIQUID_C[0], T))
+
 /** Heat lost by evaporation, made linear about a temperature: loss there and its slope. */
 function drying(given: {
   readonly from: NonNullable<SolutionDay['evaporation']>
@@ -98,10 +102,14 @@ function drying(given: {
 }) {
   const { from, vapour_Pa, at_C } = given
   const { area_m2, convection_W_m2_K, pressure_Pa } = from
-  const loss = (water_C: number) =>
-    area_m2 *
-    evaporation({ convection_W_m2_K, pressure_Pa, water_C, vapour_Pa }) *
-    evaporationHeat({ temperature_C: water_C })
+  const loss = (T: number) => {
+    const water_C = liquid(T)
+    return (
+      area_m2 *
+      evaporation({ convection_W_m2_K, pressure_Pa, water_C, vapour_Pa }) *
+      evaporationHeat({ temperature_C: water_C })
+    )
+  }
   const width_K = 0.01
   const here = loss(at_C)
   return { loss_W: here, slope_W_K: (loss(at_C + width_K) - here) / width_K }
@@ -138,7 +146,7 @@ function walk(day: SolutionDay, weather: Weather, start_C: number) {
     const step = stepped(T, C, conductance_W_K + dry.slope_W_K, heat_W - conductance_W_K * T - dry.loss_W)
     const lost_J = (dry.loss_W + dry.slope_W_K * (step.mean - T)) * STEP_s
     drying_J += lost_J
-    evaporated_kg += lost_J / evaporationHeat({ temperature_C: step.mean })
+    evaporated_kg += lost_J / evaporationHeat({ temperature_C: liquid(step.mean) })
     keep *= step.keep
     means.push(step.mean)
     T = step.end

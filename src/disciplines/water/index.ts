@@ -4,9 +4,9 @@ import { heatPractice, rootZone } from '../../tables/heat-day.ts'
 import type { LayoutFacts } from '../layout/index.ts'
 import type { TemplatesFacts } from '../templates/index.ts'
 import { type Cooling, coolingFacts } from './cooling-facts.ts'
-import { type SolutionCourse, timeBeyond } from './day.ts'
+import { type SolutionCourse, type SolutionDay, timeBeyond } from './day.ts'
 import { solutionCourse } from './equations-day.ts'
-import { type OxygenFacts, oxygenFacts } from './oxygen-facts.ts'
+import { type OxygenFacts, oxygenFacts, saturationOf } from './oxygen-facts.ts'
 import { isOutdoors, type SkyFacts, skyFacts } from './sky-facts.ts'
 import { type DayOf, type HeatNeeds, solutionDay } from './tank-day.ts'
 import { hotNight, type ThirstFacts, thirstFacts } from './thirst-facts.ts'
@@ -19,6 +19,8 @@ export interface DayCourse {
   readonly colder_s: number
   readonly warmer_s: number
   readonly air_C: readonly number[]
+  /** Oxygen that the solution can hold, at the times of the course. */
+  readonly saturation_g_m3: readonly number[]
 }
 
 export interface DayFacts {
@@ -69,10 +71,16 @@ function assumedOf(plan: Plan, sky: SkyFacts): readonly string[] {
   ]
 }
 
-function courseOf(day: Parameters<typeof solutionCourse>[0], level: 'fill' | 'low'): DayCourse {
+function courseOf(plan: Plan, sky: SkyFacts, day: SolutionDay, level: 'fill' | 'low'): DayCourse {
   const course = solutionCourse(day)
   const { low_C, high_C } = rootZone.rows.wanted
-  return { level, course, ...timeBeyond({ course, low_C, high_C }), air_C: day.air_C }
+  return {
+    level,
+    course,
+    ...timeBeyond({ course, low_C, high_C }),
+    air_C: day.air_C,
+    saturation_g_m3: course.temperature_C.map((t) => saturationOf(plan, sky, t)),
+  }
 }
 
 /** The solution through a hot and a cold day. Costs some milliseconds: left out where only the shape changes. */
@@ -110,12 +118,12 @@ export function dayFacts(
   if (!isKnown(full)) return full
   if (!isKnown(base)) return base
   if (!isKnown(cold)) return cold
-  const hotLow = courseOf(base.known, 'low')
+  const hotLow = courseOf(plan, sky, base.known, 'low')
   return {
     known: {
-      hotFull: courseOf(full.known, 'fill'),
+      hotFull: courseOf(plan, sky, full.known, 'fill'),
       hotLow,
-      cold: courseOf(cold.known, 'low'),
+      cold: courseOf(plan, sky, cold.known, 'low'),
       oxygen: oxygenFacts(plan, { ...given, temperature_C: hotLow.course.highest_C, level_m: low.known.level_m }),
       cooling: coolingFacts({ plan, sky, needs: given, day: hot(low.known), base: base.known, full: full.known }),
       assumed: assumedOf(plan, sky),

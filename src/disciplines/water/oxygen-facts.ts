@@ -31,6 +31,9 @@ export interface OxygenFacts {
 /** Film moves at its surface by half as much again as on the mean. */
 const SURFACE_OVER_MEAN = 1.5
 
+/** Temperatures of a solution at all: beyond them the heat itself is the finding. */
+const LIQUID_C = [0, 60] as const
+const liquid = (T: number): number => Math.min(LIQUID_C[1], Math.max(LIQUID_C[0], T))
 const clamp = (n: number): number => Math.max(0, n)
 
 function grownRoots_kg(week: number): number {
@@ -41,7 +44,11 @@ function grownRoots_kg(week: number): number {
 
 export function saturationOf(plan: Plan, sky: SkyFacts, temperature_C: number): number {
   const salinity = salinityOfConductivity({ conductivity_S_m: plan.feed?.conductivity_S_m ?? 0 })
-  return oxygenSolubilityUnderPressure({ temperature_C, salinity, pressure_Pa: sky.pressure_Pa })
+  return oxygenSolubilityUnderPressure({
+    temperature_C: liquid(temperature_C),
+    salinity,
+    pressure_Pa: sky.pressure_Pa,
+  })
 }
 
 /** Oxygen in the loop of tank and column at a temperature, plants grown. */
@@ -103,7 +110,11 @@ export function oxygenFacts(
     known: {
       temperature_C,
       saturation_g_m3,
-      saturationAtSea_g_m3: oxygenSolubilityUnderPressure({ temperature_C, salinity, pressure_Pa: SEA_LEVEL_Pa }),
+      saturationAtSea_g_m3: oxygenSolubilityUnderPressure({
+        temperature_C: liquid(temperature_C),
+        salinity,
+        pressure_Pa: SEA_LEVEL_Pa,
+      }),
       foot_g_m3: { low: clamp(hard.columnEnd_g_m3), high: clamp(easy.columnEnd_g_m3) },
       tank_g_m3: { low: clamp(hard.tank_g_m3), high: clamp(easy.tank_g_m3) },
       use_kg_s,
