@@ -82,6 +82,31 @@ function feedOf(plan: Plan, tank: TankUse, before: EvaluateOptions['before']): N
   return same ? before.facts.nutrients : nutrientsFacts(plan, tank)
 }
 
+/** Sections that say nothing of the pipes and their joints. */
+const BESIDE_THE_JOINT = new Set<string>([
+  'name',
+  'note',
+  'change',
+  'water',
+  'pump',
+  'riser',
+  'drain',
+  'distributor',
+  'lamps',
+  'crops',
+  'feed',
+  'stock',
+  'prices',
+] satisfies (keyof Plan)[])
+
+const asksOfJoint = (plan: Plan): string =>
+  JSON.stringify(Object.entries(plan).filter(([section]) => !BESIDE_THE_JOINT.has(section)))
+
+/** The facts of the plan before, where pipes, joints and sites are the same in both. */
+function sameJoint(plan: Plan, before: EvaluateOptions['before']): Facts | null {
+  return before && asksOfJoint(plan) === asksOfJoint(before.plan) ? before.facts : null
+}
+
 /** Computed when first asked for, and once. */
 function once<T>(compute: () => T): () => T {
   let known: { readonly value: T } | null = null
@@ -93,11 +118,12 @@ function once<T>(compute: () => T): () => T {
 
 /** The whole job as a list of who needs whom; each fact waits until it is asked for. */
 function job(plan: Plan, options: EvaluateOptions) {
-  const room = once(() => jointRoom(plan))
+  const kept = sameJoint(plan, options.before)
+  const room = once(() => kept?.room ?? jointRoom(plan))
   const joint = once(() => jointFacts(plan, room()))
-  const layout = once(() => layoutFacts(plan, orNull(joint())))
-  const templates = once(() => templatesFacts(plan, joint(), orNull(layout())))
-  const pocket = once(() => pocketFacts(plan, orNull(layout())))
+  const layout = once(() => kept?.layout ?? layoutFacts(plan, orNull(joint())))
+  const templates = once(() => kept?.templates ?? templatesFacts(plan, joint(), orNull(layout())))
+  const pocket = once(() => kept?.pocket ?? pocketFacts(plan, orNull(layout())))
   const tank = once(() => tankFacts(plan))
   const hydraulics = once(() =>
     hydraulicsFacts(plan, { tank: tank(), layout: layout(), templates: orNull(templates()) }),
