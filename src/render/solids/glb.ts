@@ -19,7 +19,10 @@ function upright(m: Mesh): Float32Array {
 }
 
 function extent(p: Float32Array): { readonly min: readonly number[]; readonly max: readonly number[] } {
-  const [min, max] = [[p[0]!, p[1]!, p[2]!], [p[0]!, p[1]!, p[2]!]]
+  const [min, max] = [
+    [p[0]!, p[1]!, p[2]!],
+    [p[0]!, p[1]!, p[2]!],
+  ]
   for (let i = 0; i < p.length; i++) {
     min[i % 3] = Math.min(min[i % 3]!, p[i]!)
     max[i % 3] = Math.max(max[i % 3]!, p[i]!)
@@ -76,7 +79,11 @@ export function glb(scene: Scene): Uint8Array {
     const shape = { componentType: FLOAT, count: p.length / 3, type: 'VEC3', ...extent(p) }
     const POSITION = append(b, p, ARRAY_BUFFER, shape)
     const count = mesh.indices.length
-    const indices = append(b, mesh.indices, ELEMENT_ARRAY_BUFFER, { componentType: UNSIGNED_INT, count, type: 'SCALAR' })
+    const indices = append(b, mesh.indices, ELEMENT_ARRAY_BUFFER, {
+      componentType: UNSIGNED_INT,
+      count,
+      type: 'SCALAR',
+    })
     return { name, primitives: [{ attributes: { POSITION }, indices, material: 0 }] }
   })
   const nodes = scene.nodes.map((n) => ({

@@ -38,7 +38,12 @@ export function guideOf(given: {
   readonly hole: Hole
   readonly cut: Cut
   /** The hole's extent where it is cut square; null for a hole along the stub. */
-  readonly square: { readonly top_m: number; readonly bottom_m: number; readonly left_rad: number; readonly right_rad: number } | null
+  readonly square: {
+    readonly top_m: number
+    readonly bottom_m: number
+    readonly left_rad: number
+    readonly right_rad: number
+  } | null
   readonly markRise_m: number
 }): Guide | null {
   const { hole, cut, square, markRise_m } = given
@@ -78,8 +83,7 @@ const crossing = (g: Guide, pipeRadius_m: number, tubeRadius_m: number): Crossin
 })
 
 /** Depth of the notch that stands on the line. */
-const notched = ({ notch }: Guide, u: number): number =>
-  notch.depth_m * Math.max(0, 1 - Math.abs(u) / notch.half_rad)
+const notched = ({ notch }: Guide, u: number): number => notch.depth_m * Math.max(0, 1 - Math.abs(u) / notch.half_rad)
 
 function wall(g: Guide, at: 'inner' | 'outer', half: boolean, error_m: number): SheetGiven {
   const radius_m = at === 'inner' ? g.inner_m : g.outer_m
@@ -102,13 +106,17 @@ function wall(g: Guide, at: 'inner' | 'outer', half: boolean, error_m: number): 
 }
 
 /** The collar's tube, from its foot on the sleeve to its mouth and back through the hole. */
-function collar(d: Draft, g: Guide, outer: Edge, inner: Edge, half: boolean): { readonly mouth: readonly [Edge, Edge] } {
+function collar(
+  d: Draft,
+  g: Guide,
+  outer: Edge,
+  inner: Edge,
+  half: boolean,
+): { readonly mouth: readonly [Edge, Edge] } {
   const { angle_rad, offset_m, holeRadius_m } = g.hole
   const { radius_m, reach_m } = g.collar!
   const mouth = (out_m: number, along: readonly number[]): Edge => ({
-    ids: along.map((psi) =>
-      vertex(d, alongStub({ angle_rad, offset_m, s_m: reach_m, out_m, around_rad: psi })),
-    ),
+    ids: along.map((psi) => vertex(d, alongStub({ angle_rad, offset_m, s_m: reach_m, out_m, around_rad: psi }))),
     along,
   })
   const ring = [mouth(radius_m, outer.along), mouth(holeRadius_m, inner.along)] as const

@@ -30,7 +30,13 @@ const ONE_SIDE = 2
 /** A part for a printer, put on the bed. */
 export function printed(
   given: SolidInput,
-  part: { readonly id: SolidId; readonly name?: SolidKey; readonly mesh: Mesh; readonly wetted: boolean; readonly remarks?: readonly Remark[] },
+  part: {
+    readonly id: SolidId
+    readonly name?: SolidKey
+    readonly mesh: Mesh
+    readonly wetted: boolean
+    readonly remarks?: readonly Remark[]
+  },
 ): SolidPart {
   const { id, mesh, wetted, remarks = [] } = part
   const name = part.name ?? id
@@ -109,7 +115,9 @@ export function gaugePart(given: SolidInput): Made {
     relief_m,
     error_m: given.error_m,
   })
-  return { parts: [printed(given, { id: 'gauge', mesh: moved(mesh, lying), wetted: false, remarks: [{ key: 'gauge-use' }] })] }
+  return {
+    parts: [printed(given, { id: 'gauge', mesh: moved(mesh, lying), wetted: false, remarks: [{ key: 'gauge-use' }] })],
+  }
 }
 
 /** The cup as it hangs, floor down; null where its holes meet something. */
@@ -142,7 +150,11 @@ export function cupPart(given: SolidInput): Made {
   const cup = cupOf(given)
   if (!('known' in cup)) return cup
   if (cup.known === null) return { because: 'why-cup-holes' }
-  return { parts: [printed(given, { id: 'distributor', mesh: cup.known, wetted: true, remarks: [{ key: 'distributor-middle' }] })] }
+  return {
+    parts: [
+      printed(given, { id: 'distributor', mesh: cup.known, wetted: true, remarks: [{ key: 'distributor-middle' }] }),
+    ],
+  }
 }
 
 export function ringPart(given: SolidInput): Made {
@@ -188,7 +200,11 @@ export function lidPart(given: SolidInput): Made {
   const hole_m = kind === 'through the lid' ? need.known.pipe.outside_m + practiceLengths.rows['lid-hole'].low_m : 0
   const wall_m = sizes['lid-skirt-wall'].length_m
   const rim_m = need.known.tank.topLength_m
-  const skirt = { outside_m: rim_m - ONE_SIDE * sizes['lid-skirt-play'].length_m, wall_m, depth_m: sizes['lid-skirt'].length_m }
+  const skirt = {
+    outside_m: rim_m - ONE_SIDE * sizes['lid-skirt-play'].length_m,
+    wall_m,
+    depth_m: sizes['lid-skirt'].length_m,
+  }
   const within_m = skirt.outside_m / 2 - wall_m
   if (hole_m / 2 + wall_m > within_m) return { because: 'why-lid-tight' }
   const filler_m = practiceLengths.rows['lid-filler'].low_m / 2

@@ -1,5 +1,5 @@
-import { squareEdges, squareSides } from '../../disciplines/templates/square-cut.ts'
 import { type Crossing, curveEdges, curveTurn, type Hole } from '../../disciplines/templates/joint.ts'
+import { squareEdges, squareSides } from '../../disciplines/templates/square-cut.ts'
 import { samples } from './facets.ts'
 import type { Place } from './mesh.ts'
 import type { Opening } from './sheet.ts'

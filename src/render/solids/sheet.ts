@@ -65,20 +65,42 @@ const about = (u: number, middle: number, closed: boolean) => {
   return closed ? off - TURN * Math.round(off / TURN) : off
 }
 
-const within = (k: number, { first, last }: Span, count: number) =>
-  (k - first + count) % count <= (last - first + count) % count
+/** Numbers of the lines from the first to the last of a span, round the closed side where it passes it. */
+const linesIn = ({ first, last }: Span, count: number): readonly number[] =>
+  Array.from({ length: ((last - first + count) % count) + 1 }, (_, i) => (first + i) % count)
+
+/** Openings that each line meets, and each slab to the right of it. */
+function meetings(
+  spans: readonly Span[],
+  count: number,
+): readonly { readonly line: number[]; readonly slab: number[] }[] {
+  const all = Array.from({ length: count }, () => ({ line: [] as number[], slab: [] as number[] }))
+  spans.forEach((span, n) => {
+    for (const k of linesIn(span, count)) {
+      all[k]!.line.push(n)
+      if (k !== span.last) all[k]!.slab.push(n)
+    }
+  })
+  return all
+}
 
 /** One line with its vertices from bottom to top, or null where openings meet each other or an end. */
-function lineOf(d: Draft, g: SheetGiven, spans: readonly Span[], lines: readonly number[], k: number, tip: number | null): Line | null {
-  const u = lines[k]!
-  const met = g.openings
-    .map((o, n) => ({ o, n, span: spans[n]! }))
-    .filter(({ span }) => within(k, span, lines.length))
-    .map(({ o, n, span }) => {
+function lineOf(
+  d: Draft,
+  g: SheetGiven,
+  on: { readonly u: number; readonly k: number; readonly openings: readonly number[]; readonly spans: readonly Span[] },
+  tip: number | null,
+): Line | null {
+  const { u, k } = on
+  const met = on.openings
+    .map((n) => {
+      const [o, span] = [g.openings[n]!, on.spans[n]!]
       const [first, last] = [k === span.first && !o.openLeft, k === span.last]
       const local = first ? o.left : last ? o.right : about(u, o.at, g.closed)
       const [low, high] = o.edges(local)
-      return first || last ? { n, low: (low + high) / 2, high: (low + high) / 2, one: true } : { n, low, high, one: false }
+      return first || last
+        ? { n, low: (low + high) / 2, high: (low + high) / 2, one: true }
+        : { n, low, high, one: false }
     })
     .sort((a, b) => a.low - b.low)
   const [bottom, top] = [g.bottom(u), g.top(u)]
@@ -105,7 +127,14 @@ function lineOf(d: Draft, g: SheetGiven, spans: readonly Span[], lines: readonly
 }
 
 /** Triangles between two lines, from one place of each up to another. */
-function band(d: Draft, l: Line, r: Line, from: readonly [number, number], to: readonly [number, number], flip: boolean): void {
+function band(
+  d: Draft,
+  l: Line,
+  r: Line,
+  from: readonly [number, number],
+  to: readonly [number, number],
+  flip: boolean,
+): void {
   let [i, j] = from
   while (i < to[0] || j < to[1]) {
     const left = i < to[0] && (j === to[1] || l.v[i + 1]! <= r.v[j + 1]!)
@@ -131,12 +160,12 @@ function slab(d: Draft, g: SheetGiven, l: Line, r: Line, through: readonly numbe
 }
 
 /** The vertices round one opening by the angle from its crown; without the side through which the sheet is cut. */
-function openingEdge(g: SheetGiven, n: number, lines: readonly Line[]): Edge {
+function openingEdge(g: SheetGiven, n: number, lines: readonly Line[], span: Span): Edge {
   const o = g.openings[n]!
   const found: { id: number; along: number }[] = []
-  for (const line of lines) {
-    const at = line.meets.get(n)
-    if (at === undefined) continue
+  for (const k of linesIn(span, lines.length)) {
+    const line = lines[k]!
+    const at = line.meets.get(n)!
     const share = Math.max(-1, Math.min(1, o.share(about(line.u, o.at, g.closed))))
     const angle = Math.asin(share)
     if (at[0] === at[1]) {
@@ -164,24 +193,24 @@ export function sheet(d: Draft, g: SheetGiven): Sheet | null {
     first: lineAt(us, o.at + o.left, g.closed),
     last: lineAt(us, o.at + o.right, g.closed),
   }))
+  const met = meetings(spans, us.length)
   const tip = g.pointed === true ? vertex(d, g.place(0, g.bottom(0))) : null
   const lines: Line[] = []
   for (let k = 0; k < us.length; k++) {
-    const line = lineOf(d, g, spans, us, k, tip)
+    const line = lineOf(d, g, { u: us[k]!, k, openings: met[k]!.line, spans }, tip)
     if (line === null) return null
     lines.push(line)
   }
   const slabs = g.closed ? lines.length : lines.length - 1
   for (let k = 0; k < slabs; k++) {
-    const through = spans.flatMap((s, n) => (within(k, s, us.length) && k !== s.last ? [n] : []))
-    slab(d, g, lines[k]!, lines[(k + 1) % lines.length]!, through)
+    slab(d, g, lines[k]!, lines[(k + 1) % lines.length]!, met[k]!.slab)
   }
   const edge = (id: (l: Line) => number): Edge => ({ ids: lines.map(id), along: us })
   const last = lines.at(-1)!
   return {
     bottom: edge((l) => l.ids[0]!),
     top: edge((l) => l.ids.at(-1)!),
-    openings: g.openings.map((_, n) => openingEdge(g, n, lines)),
+    openings: g.openings.map((_, n) => openingEdge(g, n, lines, spans[n]!)),
     left: leftEdges(lines[0]!, g.openings),
     right: { ids: last.ids, along: last.v },
   }
@@ -192,9 +221,10 @@ export function close(d: Draft, outer: Sheet, inner: Sheet, closed: boolean, lin
   const round = closed ? { period: TURN } : {}
   sew(d, outer.bottom, inner.bottom, { ...round, flip: true })
   sew(d, outer.top, inner.top, round)
-  if (lined) outer.openings.forEach((o, n) => {
-    sew(d, o, inner.openings[n]!, { period: TURN, flip: true })
-  })
+  if (lined)
+    outer.openings.forEach((o, n) => {
+      sew(d, o, inner.openings[n]!, { period: TURN, flip: true })
+    })
   if (closed) return
   sew(d, outer.right, inner.right, { flip: true })
   outer.left.forEach((e, n) => {

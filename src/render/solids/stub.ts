@@ -1,8 +1,8 @@
 import { curveTurn, type Stub, type StubEnd, stubCrossing } from '../../disciplines/templates/joint.ts'
 import { endLength } from '../../disciplines/templates/stub-end.ts'
 import { samples, stepOf } from './facets.ts'
-import { type Draft, draft, type Edge, type Mesh, mesh, type Place, sew, vertex } from './mesh.ts'
 import { moved } from './measure.ts'
+import { type Draft, draft, type Edge, type Mesh, mesh, type Place, sew, vertex } from './mesh.ts'
 
 const TURN = 2 * Math.PI
 

@@ -20,9 +20,7 @@ const mm = (length_m: number): string => String(Number((length_m * 1000).toFixed
 function object(id: number, name: string, m: Mesh): string {
   const vertices: string[] = []
   for (let i = 0; i < m.positions.length; i += 3)
-    vertices.push(
-      `<vertex x="${mm(m.positions[i]!)}" y="${mm(m.positions[i + 1]!)}" z="${mm(m.positions[i + 2]!)}"/>`,
-    )
+    vertices.push(`<vertex x="${mm(m.positions[i]!)}" y="${mm(m.positions[i + 1]!)}" z="${mm(m.positions[i + 2]!)}"/>`)
   const faces: string[] = []
   for (let f = 0; f < m.indices.length; f += 3)
     faces.push(`<triangle v1="${m.indices[f]}" v2="${m.indices[f + 1]}" v3="${m.indices[f + 2]}"/>`)

@@ -68,7 +68,12 @@ export function towerPart(given: SolidInput): Made {
     const { sites, columnLength_m } = layout.known
     if (stub !== null && joint !== null)
       for (const s of sites)
-        nodes.push({ name: `site ${s.number}`, mesh: at('stub'), turn_rad: s.turn_rad, rise_m: s.mark_m - joint.markRise_m })
+        nodes.push({
+          name: `site ${s.number}`,
+          mesh: at('stub'),
+          turn_rad: s.turn_rad,
+          rise_m: s.mark_m - joint.markRise_m,
+        })
     if (hung !== null) {
       const inside = (given.plan.distributor?.diameter_m ?? 0) < boreOf(given)
       const rise_m = columnLength_m - (inside ? (given.plan.distributor?.depth_m ?? 0) : 0)

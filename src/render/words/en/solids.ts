@@ -15,10 +15,13 @@ export const solidSentences = {
   size: '{name}: {x} × {y} × {z}',
   'bed-exceeded': '{name} is larger than the bed of {bed}: print it in a service, or make it from pipe and sheet.',
   'bed-unknown': 'The plan does not say how large the printer’s bed is, so nothing was split for it.',
-  split: 'The guide is larger than the bed in one piece, so it comes in two halves that meet on the line. Glue them cut face to cut face on the pipe, over foil.',
+  split:
+    'The guide is larger than the bed in one piece, so it comes in two halves that meet in the stub’s axis. Glue them cut face to cut face on the pipe, over foil; the foil keeps the glue off it.',
   support: '{name}: the collar leans {angle} from upright; print it with support under the collar.',
-  'guide-use': 'Both notches of the guide stand on the line, its lower edge {below} under the site’s mark. Tie it round the pipe, then mark or saw.',
-  'guide-square': 'The hole is cut square to the wall, so the guide carries its outline only; the angle comes from the gauge.',
+  'guide-use':
+    'Both notches of the guide stand on the line, its lower edge {below} under the site’s mark. Tie it round the pipe, then mark or saw.',
+  'guide-square':
+    'The hole is cut square to the wall, so the guide carries its outline only; the angle comes from the gauge.',
   'gauge-use': 'The gauge lies on top of the stub with its long hollow on the column, while the joint sets.',
   'distributor-middle': 'The middle of the cup is left whole: bore it to the fitting that you have.',
   'ring-closed': 'The ring has no windows, as the drain’s holes do not fit it; the foot must drain another way.',
@@ -35,7 +38,8 @@ export const solidSentences = {
   'why-no-stub': 'The sites of this plan are not stubs.',
   'why-stub-short': 'The mouth would cut into the inner end of the stub.',
   'why-holes-meet': 'Holes meet each other or an end of the pipe.',
-  'why-guide-wide': 'The hole takes so much of the pipe’s round that no sleeve could be slid over it; use the paper template.',
+  'why-guide-wide':
+    'The hole takes so much of the pipe’s round that no sleeve could be slid over it; use the paper template.',
   'why-gauge-short': 'Beside the joint’s bead the stub leaves no length for a gauge.',
   'why-no-cup': 'The water is spread by a tee or by holes in the pipe, not by a cup.',
   'why-cup-holes': 'The holes meet each other, the middle or the wall of the cup.',

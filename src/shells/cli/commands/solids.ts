@@ -25,7 +25,12 @@ type Format = keyof typeof formats
 
 /** Names of a list with commas, each of which must be known. */
 function listed<Name extends string>(option: string, typed: unknown, known: readonly Name[]): readonly Name[] | Stop {
-  const names = typed === undefined ? [] : String(typed).split(',').map((s) => s.trim())
+  const names =
+    typed === undefined
+      ? []
+      : String(typed)
+          .split(',')
+          .map((s) => s.trim())
   const found: Name[] = []
   for (const name of names) {
     const own = known.find((k) => k === name)
