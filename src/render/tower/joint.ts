@@ -5,9 +5,9 @@ import { type Display, decimals } from '../display.ts'
 import { bounds } from '../drawing/bounds.ts'
 import { type Drawing, line, type Point, polyline, rectangle } from '../drawing/primitives.ts'
 import { stubSection } from '../views/section.ts'
+import { figureOf } from './figures.ts'
 import { plant } from './leaves.ts'
 import { type FigureReason, SERIES, type Sketch } from './sketch.ts'
-import { figureOf } from './tower.ts'
 
 interface JointInput {
   readonly plan: Plan

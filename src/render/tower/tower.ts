@@ -1,56 +1,16 @@
-import type { LayoutFacts } from '../../disciplines/layout/index.ts'
 import type { TankFacts } from '../../disciplines/reservoir/index.ts'
-import type { TemplatesFacts } from '../../disciplines/templates/index.ts'
-import type { Plan } from '../../plan/plan.ts'
-import { type Display, show } from '../display.ts'
 import { dimension } from '../drawing/dimension.ts'
-import { type Drawing, lettering, line, type Point } from '../drawing/primitives.ts'
-import { moved } from '../drawing/transform.ts'
+import { type Drawing, line, type Point } from '../drawing/primitives.ts'
 import { type Elevation, elevation } from '../views/elevation.ts'
-import { unrolled } from '../views/unrolled.ts'
+import { figure, figureOf } from './figures.ts'
+import type { TowerInput } from './input.ts'
 import { inside } from './inside.ts'
 import { plant } from './leaves.ts'
-import { explained, type FigureReason, plain, type Sketch, type SketchFigure, SMALL_mm, together } from './sketch.ts'
+import { explained, type FigureReason, plain, type Sketch, type SketchFigure, together } from './sketch.ts'
+import { runningMarks, surface } from './surface.ts'
 import { standingWater, waterMark } from './water.ts'
 
-/** Words that stand on the drawing. */
-export interface TowerTexts {
-  readonly lid: string
-  readonly fillLine: string
-  readonly lowLine: string
-  readonly round: string
-}
-
-export interface TowerInput {
-  readonly plan: Plan
-  readonly layout: LayoutFacts
-  readonly templates: TemplatesFacts | null
-  readonly tank: TankFacts | null
-  readonly display: Display
-  readonly texts: TowerTexts
-  /** One to how many. */
-  readonly scale: number
-  readonly elevation: boolean
-  readonly unrolled: boolean
-}
-
 type Pieces = Pick<Sketch, 'marks' | 'figures'>
-
-/** A length as a figure on a drawing. */
-export const figureOf =
-  (display: Display) =>
-  (length_m: number): string =>
-    show({ unit: 'm', value: length_m }, display).figure.replace(/[.,]0$/, '')
-
-const figure = (
-  at: Point,
-  text: string,
-  why: FigureReason,
-  more: Parameters<typeof lettering>[2] = {},
-): SketchFigure => ({
-  text: lettering(at, text, { size_mm: SMALL_mm, halo: true, ...more }),
-  why,
-})
 
 /** Levels in the tank above the floor; what is not known is not drawn. */
 function waterLevels({ tank }: TowerInput) {
@@ -151,89 +111,6 @@ function sizes({ plan, layout, display }: TowerInput, e: Elevation, k: number, l
     ...(width_m === undefined || e.lid_m === null
       ? []
       : [across((width_m / 2) * k, 0, -6.5, f(width_m), { field: 'reservoir/outsideWidth' })]),
-  ])
-}
-
-/** Running marks from the datum, with the lines that carry them over to the surface. */
-function runningMarks(
-  input: TowerInput,
-  e: Elevation,
-  k: number,
-  span: { from: number; text: number; to: number },
-): Pieces {
-  const { layout, display, texts } = input
-  const f = figureOf(display)
-  const top_m = e.top_m
-  const shown = (mark_m: number): number => (layout.datum === 'foot' ? mark_m : layout.columnLength_m - mark_m)
-  const rings = [...new Set(layout.sites.map((s) => s.mark_m))]
-  const levels = [
-    ...rings.map((m) => ({ at_m: e.foot_m + m, text: f(shown(m)), why: { fact: 'layout/marks' } as FigureReason })),
-    { at_m: top_m, text: f(shown(layout.columnLength_m)), why: { field: 'column/length' } as FigureReason },
-    { at_m: e.foot_m, text: f(shown(0)), why: { fact: 'layout/marks' } as FigureReason },
-  ]
-  const lid =
-    e.lid_m !== null && e.lid_m > e.foot_m ? [{ at_m: e.lid_m, text: `${texts.lid} ${f(e.lid_m - e.foot_m)}` }] : []
-  const apart = levels.filter((l, i) => levels.every((o, j) => j >= i || Math.abs(o.at_m - l.at_m) * k > 3.4))
-  return {
-    marks: [
-      ...apart.flatMap((l) => [
-        ...(l.at_m === top_m || l.at_m === e.foot_m
-          ? []
-          : [line([span.from, l.at_m * k], [span.text - 10.5, l.at_m * k], 'thin', { part: 'rule' })]),
-        line([span.text + 0.8, l.at_m * k], [span.to, l.at_m * k], 'thin', { part: 'rule' }),
-      ]),
-      ...lid.map((l) => line([span.text + 0.8, l.at_m * k], [span.to, l.at_m * k], 'thin', { part: 'rule' })),
-    ],
-    figures: [
-      ...apart.map((l) => figure([span.text, l.at_m * k - 1.1], l.text, l.why, { anchor: 'end', size_mm: 3.175 })),
-      ...lid.map((l) =>
-        figure([span.text, l.at_m * k - 1], l.text, { field: 'reservoir/lidHeight' }, { anchor: 'end' }),
-      ),
-    ],
-  }
-}
-
-function surface(
-  { layout, templates, display, texts }: TowerInput,
-  e: Elevation | null,
-  k: number,
-  left: number,
-): Pieces {
-  const f = figureOf(display)
-  const foot = (e?.foot_m ?? 0) * k
-  const drawn = moved(unrolled({ layout, templates, ratio: k }), [left, foot])
-  const round = layout.circumference_m * k
-  const numbers = drawn.filter((p) => p.kind === 'text')
-  const seam = round / Math.max(1, 2 * layout.lines.length)
-  const sites = layout.sites.map((s): SketchFigure => {
-    const x = left + (((s.turn_rad / (2 * Math.PI)) * round + seam) % round)
-    const text = String(s.number)
-    return figure(
-      [x, foot + s.mark_m * k - 1.1],
-      text,
-      { fact: 'layout/marks' },
-      { anchor: 'middle', halo: false, part: `site-${s.number}` },
-    )
-  })
-  const wide = explained(
-    dimension({
-      from: [left, foot],
-      to: [left + round, foot],
-      offset_mm: -6.5,
-      figure: `${f(layout.circumference_m)} ${texts.round}`,
-      along: 'across',
-    }),
-    { fact: 'layout/circumference' },
-  )
-  const lid =
-    e?.lid_m && e.lid_m > e.foot_m
-      ? [line([left, e.lid_m * k], [left + round, e.lid_m * k], 'hidden', { part: 'rule' })]
-      : []
-  return together([
-    plain([...drawn.filter((p) => p.kind !== 'text'), ...lid]),
-    { marks: [], figures: numbers.map((text) => ({ text, why: { fact: 'layout/lines' } })) },
-    { marks: [], figures: k * (templates?.joint.hole.holeRadius_m ?? 0.02) > 2 ? sites : [] },
-    wide,
   ])
 }
 

@@ -18,6 +18,10 @@ export const page = {
   'templates/joint': ['Size at the joint', 'Follows from the two pipes, the angle and the length of the stub.'],
   drawing: ['Size on the drawing', 'Computed from the plan; choose a field of this part to change it.'],
   changes: ['Changes', 'Every change of the plan in order; going back is a change that can be taken back.'],
+  'hydraulics/head': [
+    'Water over the holes',
+    'What stands in the distributor at the flow that is wanted: high enough to push it through the holes.',
+  ],
   tape: ['Nearest mark', 'The length on the nearest mark of an inch tape, and how far that is off.'],
   fields: ['Fields', 'What the plan could be told of this part besides.'],
   parts: ['Parts', 'Counted from the plan; prices are those that the plan tells.'],

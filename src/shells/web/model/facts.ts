@@ -17,6 +17,7 @@ const inputs: Readonly<Record<keyof typeof page, readonly string[]>> = {
   'templates/joint': ['column/pipe', 'column/stub/pipe', 'column/stub/angle', 'column/stub/lowerSide'],
   drawing: [],
   changes: [],
+  'hydraulics/head': ['riser/neededFlow', 'distributor/holes', 'distributor/hole', 'distributor/clogged'],
   tape: ['tools/tape'],
   fields: [],
   parts: ['prices/currency'],

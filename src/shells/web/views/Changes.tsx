@@ -4,7 +4,7 @@ import { fieldAt } from '../model/fields.ts'
 import type { Deed, Step } from '../model/history.ts'
 import { label, say, words } from '../words.ts'
 import { useBench } from './bench.tsx'
-import { PanelFrame } from './Panels.tsx'
+import { PanelFrame } from './PanelFrame.tsx'
 
 const placed = (path: string): string => {
   const name = placeName(path, words)

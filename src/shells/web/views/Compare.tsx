@@ -6,7 +6,7 @@ import { begun, type History, undo } from '../model/history.ts'
 import { listPlans, readPlan } from '../model/plans.ts'
 import { say, sayable } from '../words.ts'
 import { useBench } from './bench.tsx'
-import { Differences, PanelFrame } from './Panels.tsx'
+import { Differences, PanelFrame } from './PanelFrame.tsx'
 
 /** The plan as it was before the first step that is remembered. */
 function atFirst(history: History): PlanDocument {

@@ -3,7 +3,7 @@ import type { PlanDocument } from '../../../plan/plan.ts'
 import { fieldDifferences } from '../model/differences.ts'
 import { say } from '../words.ts'
 import { useBench } from './bench.tsx'
-import { Differences, PanelFrame } from './Panels.tsx'
+import { Differences, PanelFrame } from './PanelFrame.tsx'
 
 /** Two pages changed one file: what differs, and which to keep. Nothing is written over unseen. */
 export function Conflict() {

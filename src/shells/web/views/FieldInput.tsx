@@ -1,4 +1,5 @@
 import { createEffect, createSignal, createUniqueId, For, on, Show } from 'solid-js'
+import type { Field } from '../../../plan/field.ts'
 import type { Issue } from '../../../plan/issue.ts'
 import { valueAt } from '../../../plan/patch.ts'
 import { issueText } from '../../../render/words/sentences.ts'
@@ -54,7 +55,6 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
     e.preventDefault()
     bench.set(props.path, next)
   }
-  const list = () => suggestions(field())
   return (
     <span
       class="entry"
@@ -71,7 +71,7 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
         spellcheck={false}
         value={typed()}
         placeholder={typeof value() === 'object' ? say('by-measure') : undefined}
-        list={list() ? `list-${fieldId(props.path)}` : undefined}
+        list={field().kind === 'named' ? `list-${fieldId(props.path)}` : undefined}
         aria-label={label(props.path, field())}
         aria-invalid={wrong().length > 0}
         aria-describedby={wrong().length > 0 ? issueId : undefined}
@@ -79,13 +79,7 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
         onChange={commit}
         onKeyDown={onKeyDown}
       />
-      <Show when={list()}>
-        {(all) => (
-          <datalist id={`list-${fieldId(props.path)}`}>
-            <For each={all()}>{(text) => <option value={text} />}</For>
-          </datalist>
-        )}
-      </Show>
+      <Suggested field={field()} id={`list-${fieldId(props.path)}`} />
       <Show when={wrong().length > 0}>
         <span class="issue" id={issueId} role="alert">
           {wrong()
@@ -94,6 +88,19 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
         </span>
       </Show>
     </span>
+  )
+}
+
+/** Names of the table that the field chooses from. */
+function Suggested(props: { readonly field: Field; readonly id: string }) {
+  return (
+    <Show when={suggestions(props.field)}>
+      {(all) => (
+        <datalist id={props.id}>
+          <For each={all()}>{(text) => <option value={text} />}</For>
+        </datalist>
+      )}
+    </Show>
   )
 }
 

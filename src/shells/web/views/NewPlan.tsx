@@ -1,4 +1,4 @@
-import { createSignal, For, Match, Show, Switch } from 'solid-js'
+import { createSignal, For, type JSX, Match, Show, Switch } from 'solid-js'
 import { pipeField } from '../../../plan/pipe.ts'
 import { placeName } from '../../../render/words/sentences.ts'
 import { firstExample } from '../examples.ts'
@@ -7,7 +7,7 @@ import { fieldAt } from '../model/fields.ts'
 import { type Answers, drafted } from '../model/new-plan.ts'
 import { say, words } from '../words.ts'
 import { useBench } from './bench.tsx'
-import { PanelFrame } from './Panels.tsx'
+import { PanelFrame } from './PanelFrame.tsx'
 import { suggestions } from './suggestions.ts'
 
 const QUESTIONS = 5
@@ -23,56 +23,38 @@ const CROPS = [
   'mint',
   'rocket',
 ]
+const PUMP = { name: '', maxHead: '2.2 m', maxFlow: '1800 L/h', power: '35 W' }
 
-/** Five questions, then a drawn tower that holds as far as one change after another can make it. */
-export function NewPlan() {
-  const bench = useBench()
-  const [step, setStep] = createSignal(1)
-  const [working, setWorking] = createSignal(false)
-  const [setting, setSetting] = createSignal('balcony')
-  const [crops, setCrops] = createSignal<readonly string[]>(['lettuce'])
-  const [height, setHeight] = createSignal('2.5 m')
-  const [pipe, setPipe] = createSignal('')
-  const [hasPump, setHasPump] = createSignal(true)
-  const [pump, setPump] = createSignal({ name: '', maxHead: '2.2 m', maxFlow: '1800 L/h', power: '35 W' })
-  const settings = (): readonly string[] => {
-    const field = fieldAt('place/setting')
-    return field?.kind === 'choice' ? field.of : []
-  }
-  const toggle = (crop: string): void =>
-    void setCrops(crops().includes(crop) ? crops().filter((c) => c !== crop) : [...crops(), crop])
-  const draw = async (): Promise<void> => {
-    setWorking(true)
-    const answers: Answers = {
-      setting: setting(),
-      crops: crops(),
-      height: height(),
-      pipe: pipe(),
-      pump: hasPump() ? pump() : null,
-    }
-    const name = `${crops()[0] ?? say('roots')}, ${setting()}`
-    const { document, made } = await adjustedInWorker(drafted(firstExample, answers, name))
-    const note =
-      made.length === 0
-        ? ''
-        : say('new-done', { list: made.map((r) => `${placeName(r.set, words)} ${String(r.to)}`).join(', ') })
-    await bench.takeUp(note === '' ? document : { ...document, note }, true)
-  }
-  const Text = (t: {
-    readonly name: string
-    readonly value: string
-    readonly set: (v: string) => void
-    readonly list?: readonly string[]
-  }) => (
+/** Answers as they are given, one signal for all. */
+function createAnswers() {
+  const [answers, setAnswers] = createSignal<Answers>({
+    setting: 'balcony',
+    crops: ['lettuce'],
+    height: '2.5 m',
+    pipe: '',
+    pump: PUMP,
+  })
+  return [answers, (change: Partial<Answers>) => setAnswers({ ...answers(), ...change })] as const
+}
+
+type Asked = { readonly answers: () => Answers; readonly set: (change: Partial<Answers>) => void }
+
+function Text(props: {
+  readonly name: string
+  readonly value: string
+  readonly set: (value: string) => void
+  readonly list?: readonly string[]
+}) {
+  return (
     <label class="ask">
-      <span>{t.name}</span>
+      <span>{props.name}</span>
       <input
         type="text"
-        value={t.value}
-        list={t.list ? 'new-list' : undefined}
-        onInput={(e) => t.set(e.currentTarget.value)}
+        value={props.value}
+        list={props.list ? 'new-list' : undefined}
+        onInput={(e) => props.set(e.currentTarget.value)}
       />
-      <Show when={t.list}>
+      <Show when={props.list}>
         {(all) => (
           <datalist id="new-list">
             <For each={all()}>{(v) => <option value={v} />}</For>
@@ -81,6 +63,103 @@ export function NewPlan() {
       </Show>
     </label>
   )
+}
+
+function Asks(props: { readonly name: string; readonly children: JSX.Element }) {
+  return (
+    <fieldset class="asks">
+      <legend>{props.name}</legend>
+      {props.children}
+    </fieldset>
+  )
+}
+
+function Place(props: Asked) {
+  const settings = (): readonly string[] => {
+    const field = fieldAt('place/setting')
+    return field?.kind === 'choice' ? field.of : []
+  }
+  return (
+    <Asks name={say('new-place')}>
+      <For each={settings()}>
+        {(s) => (
+          <label>
+            <input
+              type="radio"
+              name="setting"
+              checked={props.answers().setting === s}
+              onChange={() => props.set({ setting: s })}
+            />{' '}
+            {s}
+          </label>
+        )}
+      </For>
+    </Asks>
+  )
+}
+
+function Crops(props: Asked) {
+  const toggle = (crop: string): void => {
+    const { crops } = props.answers()
+    props.set({ crops: crops.includes(crop) ? crops.filter((c) => c !== crop) : [...crops, crop] })
+  }
+  return (
+    <Asks name={say('new-crop')}>
+      <For each={CROPS}>
+        {(c) => (
+          <label>
+            <input type="checkbox" checked={props.answers().crops.includes(c)} onChange={() => toggle(c)} /> {c}
+          </label>
+        )}
+      </For>
+    </Asks>
+  )
+}
+
+function Pump(props: Asked) {
+  const keys = ['maxHead', 'maxFlow', 'power'] as const
+  return (
+    <>
+      <Asks name={say('new-pump')}>
+        <label>
+          <input
+            type="checkbox"
+            checked={props.answers().pump === null}
+            onChange={(e) => props.set({ pump: e.currentTarget.checked ? null : PUMP })}
+          />{' '}
+          {say('new-pump-none')}
+        </label>
+      </Asks>
+      <Show when={props.answers().pump}>
+        {(pump) => (
+          <For each={keys}>
+            {(key) => (
+              <Text
+                name={words.places[`pump/${key}`] ?? key}
+                value={pump()[key]}
+                set={(value) => props.set({ pump: { ...pump(), [key]: value } })}
+              />
+            )}
+          </For>
+        )}
+      </Show>
+    </>
+  )
+}
+
+/** Five questions, then a drawn tower that holds as far as one change after another can make it. */
+export function NewPlan() {
+  const bench = useBench()
+  const [step, setStep] = createSignal(1)
+  const [working, setWorking] = createSignal(false)
+  const [answers, set] = createAnswers()
+  const draw = async (): Promise<void> => {
+    setWorking(true)
+    const name = `${answers().crops[0] ?? say('roots')}, ${answers().setting}`
+    const { document, made } = await adjustedInWorker(drafted(firstExample, answers(), name))
+    const list = made.map((r) => `${placeName(r.set, words)} ${String(r.to)}`).join(', ')
+    await bench.takeUp(made.length === 0 ? document : { ...document, note: say('new-done', { list }) }, true)
+  }
   return (
     <PanelFrame title={say('new-title')}>
       <Show when={!working()} fallback={<p role="status">{say('new-working')}</p>}>
@@ -89,61 +168,25 @@ export function NewPlan() {
         </p>
         <Switch>
           <Match when={step() === 1}>
-            <fieldset class="asks">
-              <legend>{say('new-place')}</legend>
-              <For each={settings()}>
-                {(s) => (
-                  <label>
-                    <input type="radio" name="setting" checked={setting() === s} onChange={() => setSetting(s)} /> {s}
-                  </label>
-                )}
-              </For>
-            </fieldset>
+            <Place answers={answers} set={set} />
           </Match>
           <Match when={step() === 2}>
-            <fieldset class="asks">
-              <legend>{say('new-crop')}</legend>
-              <For each={CROPS}>
-                {(c) => (
-                  <label>
-                    <input type="checkbox" checked={crops().includes(c)} onChange={() => toggle(c)} /> {c}
-                  </label>
-                )}
-              </For>
-            </fieldset>
+            <Crops answers={answers} set={set} />
           </Match>
           <Match when={step() === 3}>
-            <Text name={say('new-space')} value={height()} set={setHeight} />
+            <Text name={say('new-space')} value={answers().height} set={(height) => set({ height })} />
           </Match>
           <Match when={step() === 4}>
-            <Text name={say('new-pipe')} value={pipe()} set={setPipe} list={suggestions(pipeField) ?? []} />
+            <Text
+              name={say('new-pipe')}
+              value={answers().pipe}
+              set={(pipe) => set({ pipe })}
+              list={suggestions(pipeField) ?? []}
+            />
             <p class="src">{say('from-table')}</p>
           </Match>
           <Match when={step() === 5}>
-            <fieldset class="asks">
-              <legend>{say('new-pump')}</legend>
-              <label>
-                <input type="checkbox" checked={!hasPump()} onChange={(e) => setHasPump(!e.currentTarget.checked)} />{' '}
-                {say('new-pump-none')}
-              </label>
-            </fieldset>
-            <Show when={hasPump()}>
-              <Text
-                name={words.places['pump/maxHead'] ?? ''}
-                value={pump().maxHead}
-                set={(maxHead) => setPump({ ...pump(), maxHead })}
-              />
-              <Text
-                name={words.places['pump/maxFlow'] ?? ''}
-                value={pump().maxFlow}
-                set={(maxFlow) => setPump({ ...pump(), maxFlow })}
-              />
-              <Text
-                name={words.places['pump/power'] ?? ''}
-                value={pump().power}
-                set={(power) => setPump({ ...pump(), power })}
-              />
-            </Show>
+            <Pump answers={answers} set={set} />
           </Match>
         </Switch>
         <p class="choices">
@@ -152,18 +195,9 @@ export function NewPlan() {
               {say('new-back')}
             </button>
           </Show>
-          <Show
-            when={step() < QUESTIONS}
-            fallback={
-              <button type="button" class="do" onClick={() => void draw()}>
-                {say('new-draw')}
-              </button>
-            }
-          >
-            <button type="button" class="do" onClick={() => setStep(step() + 1)}>
-              {say('new-next')}
-            </button>
-          </Show>
+          <button type="button" class="do" onClick={() => (step() < QUESTIONS ? setStep(step() + 1) : void draw())}>
+            {say(step() < QUESTIONS ? 'new-next' : 'new-draw')}
+          </button>
         </p>
       </Show>
     </PanelFrame>

@@ -4,33 +4,14 @@ import { downloadPlan, planFrom } from '../model/files.ts'
 import { listPlans } from '../model/plans.ts'
 import { say, sayable } from '../words.ts'
 import { useBench } from './bench.tsx'
-import { PanelFrame } from './Panels.tsx'
+import { PanelFrame } from './PanelFrame.tsx'
 
-/** Opening, keeping and passing on plans. */
-export function Plans() {
+/** Plans of the folder. */
+function Kept() {
   const bench = useBench()
   const [plans] = createResource(() => listPlans().catch(() => []))
-  const [pasted, setPasted] = createSignal('')
-  const [problem, setProblem] = createSignal('')
-  const takeUp = (text: string): void => {
-    const read = planFrom(text)
-    if ('why' in read) setProblem(say('cannot-open', { why: read.why }))
-    else void bench.takeUp(read.document, true)
-  }
-  const openExample = async (name: string): Promise<void> => {
-    const plan = await exampleOf(name)
-    if (plan) await bench.takeUp(plan, false)
-  }
   return (
-    <PanelFrame title={say('plans')}>
-      <p class="choices">
-        <button type="button" class="do" onClick={() => bench.setPanel('new')}>
-          {say('new-plan')}
-        </button>
-        <button type="button" class="link" onClick={() => downloadPlan(bench.document())}>
-          {say('save-copy')}
-        </button>
-      </p>
+    <>
       <h3>{say('open-plan')}</h3>
       <Show when={(plans() ?? []).length > 0} fallback={<p class="src">{say('no-plans')}</p>}>
         <ul class="list">
@@ -50,6 +31,18 @@ export function Plans() {
           </For>
         </ul>
       </Show>
+    </>
+  )
+}
+
+function Examples() {
+  const bench = useBench()
+  const openExample = async (name: string): Promise<void> => {
+    const plan = await exampleOf(name)
+    if (plan) await bench.takeUp(plan, false)
+  }
+  return (
+    <>
       <h3>{say('examples')}</h3>
       <ul class="list" data-why="fact:changes">
         <For each={exampleNames}>
@@ -65,6 +58,32 @@ export function Plans() {
           }}
         </For>
       </ul>
+    </>
+  )
+}
+
+/** Opening, keeping and passing on plans. */
+export function Plans() {
+  const bench = useBench()
+  const [pasted, setPasted] = createSignal('')
+  const [problem, setProblem] = createSignal('')
+  const takeUp = (text: string): void => {
+    const read = planFrom(text)
+    if ('why' in read) setProblem(say('cannot-open', { why: read.why }))
+    else void bench.takeUp(read.document, true)
+  }
+  return (
+    <PanelFrame title={say('plans')}>
+      <p class="choices">
+        <button type="button" class="do" onClick={() => bench.setPanel('new')}>
+          {say('new-plan')}
+        </button>
+        <button type="button" class="link" onClick={() => downloadPlan(bench.document())}>
+          {say('save-copy')}
+        </button>
+      </p>
+      <Kept />
+      <Examples />
       <h3>{say('open-file')}</h3>
       <p>
         <input
