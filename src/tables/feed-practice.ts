@@ -36,7 +36,7 @@ export const feedPractice = table({
       role: 'meq/L of each sign for 1 mS/cm of a clean water [eq m/(S m3)/10]',
     },
     alkalinity: { low: 1, high: 1.6, role: 'alkalinity of a top-up water that holds the pH, meq/L [eq/m3]' },
-    phBand: { low: 0.2, high: 0.3, role: 'half-width that the recipe keeps, and that the tank may show, pH [1]' },
+    phBand: { low: 0.15, high: 0.3, role: 'half-width that the recipe keeps, and that the tank may show, pH [1]' },
     phRise: { low: 0.5, high: 1, role: 'rise while carbon dioxide leaves, to watch from and too much, pH [1]' },
     conductivityMiss: { low: 0.1, high: 0.25, role: 'conductivity off what was planned, to watch and to stop [1]' },
     penGate: { low: 0.1, high: 0.25, role: 'pen off the prediction, to look and not to plant [1]' },

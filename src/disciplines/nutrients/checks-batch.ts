@@ -54,7 +54,9 @@ const bounds: Check<BatchFacts> = {
   at: 'feed/limits',
   source: 'Balance.solution',
   judged: ({ found }, plan, terms) => {
-    const list = [...new Set(found.unmet.map((b) => ('nutrient' in b ? b.nutrient : b.kind)))].join(', ')
+    const [first] = found.unmet
+    const nutrient = first && 'nutrient' in first ? first.nutrient : ''
+    const list: FindingSlot = { phrase: `bound-${first?.kind ?? 'none'}`, with: { nutrient } }
     const measured = quantity(found.unmet.length, 'count')
     return [judge(bounds.id, measured, { ...terms, must: { max: 0 }, slots: { list }, levers: shareLevers(plan) })]
   },

@@ -50,7 +50,7 @@ export function cropFindings({ crops, batch }: NutrientsFacts): Finding[] {
   const out = losers(crops, (low + high) / 2)
   const said = out.length === 0 ? ({ phrase: 'nobody' } as const) : [...new Set(out)].join(', ')
   const terms = { at: 'feed/conductivity', source: cropTargets.source, want, slots: { losers: said } }
-  return [together, judge('nutrients/crop-strength', band(low, high, 'S_m'), terms)]
+  return [together, judge('nutrients/crop-strength', quantity((low + high) / 2, 'S_m'), terms)]
 }
 
 /** What the pH pen may be trusted with. */
@@ -68,7 +68,8 @@ function penScale(plan: Plan, { pen: { scale } }: NutrientsFacts): Finding[] {
   if (plan.feed === undefined) return []
   const terms = { at: 'feed/penScale', source: ecScales.source }
   if (scale === null) return [unknown('nutrients/pen-scale', { ...terms, needs: ['feed/penScale'] })]
-  const expected = plan.feed.conductivity_S_m ?? 0
+  // one mS/cm serves as the example where the plan expects nothing
+  const expected = plan.feed.conductivity_S_m ?? 0.1
   const shown = (row: 'ppm-500' | 'ppm-640' | 'ppm-700') => Math.round(expected * ecScales.rows[row].perS_m)
   const slots = {
     ...{ expected: quantity(expected, 'S_m'), on500: shown('ppm-500'), on640: shown('ppm-640') },

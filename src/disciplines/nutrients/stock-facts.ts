@@ -40,7 +40,8 @@ const stockDoses = ({ found, problem }: BatchFacts, shelf: readonly ShelfProduct
 function clashesOf(doses: readonly StockDose[], shelf: readonly ShelfProduct[]): readonly Clash[] {
   return doses.flatMap((one, i) =>
     doses.slice(i + 1).flatMap((other) => {
-      if (bottleOf(one) !== bottleOf(other)) return []
+      // Bottles that rootfall chose are judged by what would fall out of them.
+      if (bottleOf(one) !== bottleOf(other) || (one.bottle ?? other.bottle) === undefined) return []
       const at = shelf.find((p) => p.id === other.id)?.at ?? 'feed/shelf'
       return clashes(one, other).map((clash) => ({ bottle: bottleOf(one), one: one.id, other: other.id, at, clash }))
     }),

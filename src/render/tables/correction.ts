@@ -32,12 +32,23 @@ function acidText(c: Correction, goal: CorrectionGoal, words: Words, display: Di
     density_kg_m3 === null
       ? `${decimals(kg * 1000, 1, display.decimal)} g`
       : `${decimals((kg / density_kg_m3) * 1e6, 1, display.decimal)} mL`
-  const slots = { ...ph, name: product.id, low: amount(mass_kg.low), high: amount(mass_kg.high), first: amount(first_kg) }
+  const slots = {
+    ...ph,
+    name: product.id,
+    low: amount(mass_kg.low),
+    high: amount(mass_kg.high),
+    first: amount(first_kg),
+  }
   return [fill(t['correct-acid']!, slots), words.cautions['acid']!]
 }
 
 /** Today's correction in sentences, in the order in which it is done. */
-export function correctionTexts(c: Correction, goal: CorrectionGoal, words: Words, display: Display): readonly string[] {
+export function correctionTexts(
+  c: Correction,
+  goal: CorrectionGoal,
+  words: Words,
+  display: Display,
+): readonly string[] {
   const t = words.tables
   const volume = shownText(quantity(c.topUp_m3, 'm3'), display)
   const lines: string[] = []

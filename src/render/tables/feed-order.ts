@@ -27,7 +27,11 @@ function place({ product }: BatchDose): number {
 export function orderLines(batch: BatchFacts, words: Words, display: Display): readonly OrderLine[] {
   if (!isKnown(batch.doses) || batch.volume_m3 === null) return []
   const t = words.tables
-  const line = (key: string, slots: Readonly<Record<string, string>> = {}, cautions: readonly string[] = []): OrderLine => ({
+  const line = (
+    key: string,
+    slots: Readonly<Record<string, string>> = {},
+    cautions: readonly string[] = [],
+  ): OrderLine => ({
     text: fill(t[key]!, slots),
     cautions: cautions.map((c) => words.cautions[c] ?? c),
   })
@@ -36,7 +40,9 @@ export function orderLines(batch: BatchFacts, words: Words, display: Display): r
     const { id: name, weakStock, volume_m3, product } = dose
     if (weakStock) return line('feed-order-weak', { name, amount: millilitres(weakStock.draw_m3, display) })
     const amount = volume_m3 === null ? massText(dose, display) : millilitres(volume_m3, display)
-    return product.acid ? line('feed-order-acid', { name, amount }, ['acid', 'bleach']) : line('feed-order-salt', { name, amount })
+    return product.acid
+      ? line('feed-order-acid', { name, amount }, ['acid', 'bleach'])
+      : line('feed-order-salt', { name, amount })
   })
   const { conductivity_S_m: c, pHClosed, pHInAir } = batch.predicted
   const conductivity = shownText(band(c.low, c.high, 'S_m'), display)

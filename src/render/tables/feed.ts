@@ -1,5 +1,5 @@
-import { gains, pureProducts } from '../../disciplines/nutrients/recipe-reasons.ts'
 import type { BatchDose, BatchFacts, NutrientsFacts } from '../../disciplines/nutrients/index.ts'
+import { gains, pureProducts } from '../../disciplines/nutrients/recipe-reasons.ts'
 import { bottleOf } from '../../disciplines/nutrients/stocks.ts'
 import type { Phrase } from '../../findings/finding.ts'
 import { band, type Quantity, quantity } from '../../kernel/units.ts'
@@ -20,7 +20,8 @@ export interface DoseText {
 }
 
 const GRAM = 1000
-const grams = (kg: number, digits: number, display: Display): string => `${decimals(kg * GRAM, digits, display.decimal)} g`
+const grams = (kg: number, digits: number, display: Display): string =>
+  `${decimals(kg * GRAM, digits, display.decimal)} g`
 
 /** Digits that the step of a scale gives, in grams. */
 const digitsOf = (step_kg: number): number => Math.max(0, -Math.floor(Math.log10(step_kg * GRAM) + 1e-9))
@@ -43,7 +44,8 @@ export function doseTexts(batch: BatchFacts, display: Display): readonly DoseTex
         name: dose.id,
         mass: weakStock === null ? massText(dose, display) : `${mL(weakStock.draw_m3, display)} *`,
         volume: volume_m3 === null ? '' : mL(volume_m3, display),
-        perLitre: g_L >= 0.01 ? `${decimals(g_L, 3, display.decimal)} g` : `${decimals(g_L * 1000, 3, display.decimal)} mg`,
+        perLitre:
+          g_L >= 0.01 ? `${decimals(g_L, 3, display.decimal)} g` : `${decimals(g_L * 1000, 3, display.decimal)} mg`,
         bottle: bottleOf(product.bottle === null ? stockDose : { ...stockDose, bottle: product.bottle }),
         price: price_money === null ? '' : decimals(price_money, 2, display.decimal),
       }
@@ -105,7 +107,11 @@ export const acidTexts = (batch: BatchFacts, words: Words, display: Display): re
     if (product.passing) return fill(words.tables['feed-acid-passing']!, { acid: product.id, amount })
     const brought = (['N', 'P', 'S'] as const).filter((n) => brings_g_m3[n] > 0)
     const brings = brought.map((n) => `${shownText(quantity(brings_g_m3[n], 'g_m3'), display)} ${n}`).join(', ')
-    return fill(words.tables['feed-acid']!, { acid: product.id, amount, brings: brings || words.tables['feed-brings-nothing']! })
+    return fill(words.tables['feed-acid']!, {
+      acid: product.id,
+      amount,
+      brings: brings || words.tables['feed-brings-nothing']!,
+    })
   })
 
 /** Water of the batch: shares and alkalinity. */
@@ -119,7 +125,12 @@ export function waterText({ blend }: NutrientsFacts, words: Words, display: Disp
 }
 
 /** Labels of the stock bottles, one a bottle. */
-export function stockTexts({ stock }: NutrientsFacts, volume_m3: number | null, words: Words, display: Display): readonly string[] {
+export function stockTexts(
+  { stock }: NutrientsFacts,
+  volume_m3: number | null,
+  words: Words,
+  display: Display,
+): readonly string[] {
   if (!isKnown(stock)) return []
   const { bottles, factor, perFeed } = stock.known
   const bottle_m3 = volume_m3 ?? 1e-3
@@ -137,12 +148,19 @@ export function costText(batch: BatchFacts, words: Words, display: Display): str
   if (batch.cost === null) return ''
   const { known_money, unpriced } = batch.cost
   const sum = shownText(quantity(known_money, 'money'), display)
-  return fill(words.tables[unpriced.length === 0 ? 'feed-price' : 'feed-price-open']!, { sum, list: unpriced.join(', ') })
+  return fill(words.tables[unpriced.length === 0 ? 'feed-price' : 'feed-price-open']!, {
+    sum,
+    list: unpriced.join(', '),
+  })
 }
 
 /** What one more salt on the shelf would buy, best first. */
 export function gainTexts(batch: BatchFacts, words: Words): readonly string[] {
-  const found = gains(batch.problem, batch.found, pureProducts()).slice(0, 5)
+  const found = gains(
+    batch.problem,
+    batch.found,
+    pureProducts().filter(({ id }) => id !== 'citric-acid'),
+  ).slice(0, 5)
   if (found.length === 0) return [words.tables['feed-gain-none']!]
   return found.map(({ id, share }) =>
     fill(words.tables['feed-gain']!, { name: id.replaceAll('-', ' '), share: decimals(100 * share, 0) }),

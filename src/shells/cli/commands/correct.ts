@@ -1,13 +1,12 @@
 import { correction, penGate, type Readings } from '../../../disciplines/nutrients/correction.ts'
 import { penConductivity } from '../../../disciplines/nutrients/equations-water-report.ts'
 import type { NutrientsFacts } from '../../../disciplines/nutrients/index.ts'
-import { type TankFacts } from '../../../disciplines/reservoir/index.ts'
+import type { TankFacts } from '../../../disciplines/reservoir/index.ts'
 import { solutionVolume } from '../../../disciplines/reservoir/vessel.ts'
 import { evaluate } from '../../../evaluate.ts'
 import { readQuantity } from '../../../kernel/quantity-text.ts'
 import type { Unit } from '../../../kernel/units.ts'
 import { isKnown, type Known } from '../../../plan/known.ts'
-import type { Plan } from '../../../plan/plan.ts'
 import { correctionTexts } from '../../../render/tables/correction.ts'
 import { english } from '../../../render/words/en/english.ts'
 import { findingText } from '../../../render/words/sentences.ts'
@@ -41,27 +40,30 @@ function penReading(options: Options, { pen }: NutrientsFacts): number | null | 
   return penConductivity({ reading: n, scale: pen.scale })
 }
 
-function volumeOf(options: Options, plan: Plan, tank: Known<TankFacts>): number | Stop {
+function volumeOf(options: Options, tank: Known<TankFacts>): number | Stop {
   const volume = reading(options, 'volume', 'm3', '21 L')
   if (volume !== null) return volume
   const level = reading(options, 'level', 'm', '130 mm')
   if (level !== null && typeof level === 'object') return level
-  if (level === null) return stop('Tell the level (--level "130 mm") or the volume (--volume "21 L") in the tank.', EXIT.usage)
+  if (level === null)
+    return stop('Tell the level (--level "130 mm") or the volume (--volume "21 L") in the tank.', EXIT.usage)
   if (!isKnown(tank)) return stop(needsText(tank.needs), EXIT.input)
   const { depth_m, vessel, standing } = tank.known
-  if (level < 0 || level > depth_m) return stop(`--level "${String(options['level'])}" is not in a tank ${depth_m} m deep.`, EXIT.usage)
+  if (level < 0 || level > depth_m)
+    return stop(`--level "${String(options['level'])}" is not in a tank ${depth_m} m deep.`, EXIT.usage)
   return solutionVolume({ vessel, standing, level_m: level })
 }
 
-function readings(options: Options, plan: Plan, nutrients: NutrientsFacts, tank: Known<TankFacts>): Readings | Stop {
-  const volume_m3 = volumeOf(options, plan, tank)
+function readings(options: Options, nutrients: NutrientsFacts, tank: Known<TankFacts>): Readings | Stop {
+  const volume_m3 = volumeOf(options, tank)
   if (typeof volume_m3 === 'object') return volume_m3
   const ec = penReading(options, nutrients)
   if (ec !== null && typeof ec === 'object') return ec
   const temperature = reading(options, 'temp', 'C', '21 °C')
   if (temperature !== null && typeof temperature === 'object') return temperature
   const pH = options['ph'] === undefined ? null : Number(String(options['ph']).replace(',', '.'))
-  if (pH !== null && !(pH >= 2 && pH <= 11)) return stop(`--ph "${String(options['ph'])}" is no pH of a tank.`, EXIT.usage)
+  if (pH !== null && !(pH >= 2 && pH <= 11))
+    return stop(`--ph "${String(options['ph'])}" is no pH of a tank.`, EXIT.usage)
   const { batch } = nutrients
   const fallback = isKnown(batch) ? batch.known.temperature_C : 20
   if (temperature !== null && !(temperature >= 0 && temperature <= 45))
@@ -86,7 +88,7 @@ export const correct: CommandOf = {
     if (isStop(read)) return read
     const { facts } = evaluate(read.plan, { day: false })
     const { nutrients, tank } = facts
-    const found = readings(options, read.plan, nutrients, tank)
+    const found = readings(options, nutrients, tank)
     if ('stop' in found) return found
     if (!isKnown(nutrients.batch) || !isKnown(nutrients.blend)) {
       say(needsText([...new Set(isKnown(nutrients.batch) ? [] : nutrients.batch.needs)]))
@@ -96,10 +98,15 @@ export const correct: CommandOf = {
     const fill = isKnown(tank) && isKnown(tank.known.fill) ? tank.known.fill.known.volume_m3 : null
     const line_m3 = fill ?? read.plan.feed?.batch_m3 ?? found.volume_m3
     const mid = (batch.predicted.conductivity_S_m.low + batch.predicted.conductivity_S_m.high) / 2
-    const wanted = { line_m3, conductivity_S_m: read.plan.feed?.conductivity_S_m ?? mid, pH: read.plan.feed?.pH ?? null }
+    const wanted = {
+      line_m3,
+      conductivity_S_m: read.plan.feed?.conductivity_S_m ?? mid,
+      pH: read.plan.feed?.pH ?? null,
+    }
     const { blend, shelf, pen } = nutrients
     const today = correction({ readings: found, wanted, batch, blend: blend.known, shelf: shelf.products, pen })
-    const gate = options['fresh'] === true && found.conductivity_S_m !== null ? penGate(batch, found.conductivity_S_m) : null
+    const gate =
+      options['fresh'] === true && found.conductivity_S_m !== null ? penGate(batch, found.conductivity_S_m) : null
     const code = gate?.verdict === 'fail' ? EXIT.fails : EXIT.holds
     if (options['json']) {
       json({ issues: read.issues, readings: found, wanted, correction: today, gate })

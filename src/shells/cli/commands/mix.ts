@@ -96,7 +96,8 @@ export const mix: CommandOf = {
     const display = displayOf(read.plan)
     const told = own.filter((f) => f.verdict === 'fail' || f.verdict === 'watch')
     if (told.length > 0) out('')
-    for (const f of told) out(`${f.verdict === 'fail' ? 'FAILS' : 'watch'} ${f.id}  ${findingText(f, english, display).sentence}`)
+    for (const f of told)
+      out(`${f.verdict === 'fail' ? 'FAILS' : 'watch'} ${f.id}  ${findingText(f, english, display).sentence}`)
     return code
   },
 }
