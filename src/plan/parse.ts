@@ -61,6 +61,21 @@ const boundText = (field: QuantityField, bound: number, spelled: string): string
   return `${Number(n.toPrecision(4))} ${spelled}`
 }
 
+/** How many other units are asked after where a figure is beyond its bounds. */
+const MEANT = 2
+
+/** The same figure in other units that would be within bounds: 3 kN/m2 where somebody wrote 3 kg/m2. */
+function meantUnits(field: QuantityField, typed: string, spelled: string): string[] {
+  const figure = /^-?[\d.,]+/.exec(typed.trim())?.[0]
+  if (figure === undefined) return []
+  const within = (edgeUnits[field.unit] ?? []).flatMap((unit) => {
+    const text = `${figure} ${unit.spell[0]}`
+    const read = readQuantity(text, field.unit)
+    return read.ok && read.spelled !== spelled && read.value >= field.min && read.value <= field.max ? [text] : []
+  })
+  return within.slice(0, MEANT)
+}
+
 function readQuantityField(r: Reader, field: QuantityField, value: unknown, at: string): number | undefined {
   const usual = (edgeUnits[field.unit] ?? []).map((u) => u.spell[0]!)
   const exampleUnit = field.example.replace(/^[-\d.,/ ]+/, '')
@@ -77,6 +92,7 @@ function readQuantityField(r: Reader, field: QuantityField, value: unknown, at: 
     return refuse(r, at, 'out-of-bounds', value, [
       boundText(field, field.min, read.spelled),
       boundText(field, field.max, read.spelled),
+      ...meantUnits(field, value, read.spelled),
     ])
   return read.value
 }

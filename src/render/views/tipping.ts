@@ -18,13 +18,14 @@ const curve = (f: Frame, facts: TippingFacts, week: number, kind: Kind): Point[]
 
 function weekCurves(f: Frame, facts: TippingFacts, words: StandChartWords): Drawing {
   const weeks = [...new Set(facts.cells.map((c) => c.week))].filter((w) => w !== facts.oldest)
-  return weeks.flatMap((week): Drawing => {
+  return weeks.flatMap((week, i): Drawing => {
     const points = curve(f, facts, week, 'free_m_s')
-    const top = points.at(-1)!
+    // Each on a height of its own, so that two names never meet.
+    const at = points[Math.max(0, points.length - 2 - i)]!
     const text = fill(words.week, { week: String(Number(week.toFixed(1))) })
     return [
       polyline(points, 'thin'),
-      lettering([top[0], top[1] + 1.4], text, { size_mm: CHART_FIGURE_mm, anchor: 'middle' }),
+      lettering([at[0] + 0.8, at[1] - 1], text, { size_mm: CHART_FIGURE_mm, halo: true }),
     ]
   })
 }

@@ -80,6 +80,13 @@ export function findingText(finding: Finding, words: Words, display: Display): F
   return { short: w.short, sentence: sentence + part, because, measured, remedies }
 }
 
+/** Units in which the same figure would be within its bounds, which stand behind the two bounds. */
+function meantText(issue: Issue, words: Words): string {
+  const meant = issue.expected.slice(2)
+  if (meant.length === 0) return ''
+  return fill(words.phrases['did-you-mean']!, { list: oneOf(meant, words.phrases['or']!) })
+}
+
 /** What is wrong with a place of the plan document, and what to write there. */
 export function issueText(issue: Issue, words: Words): string {
   return fill(words.issues[issue.problem], {
@@ -88,6 +95,8 @@ export function issueText(issue: Issue, words: Words): string {
     expected: oneOf(issue.expected, words.phrases['or']!),
     first: issue.expected[0] ?? '',
     last: issue.expected.at(-1) ?? '',
+    second: issue.expected[1] ?? '',
+    meant: meantText(issue, words),
     hint:
       issue.expected.length === 0
         ? ''

@@ -15,7 +15,7 @@ export const issues: Readonly<Record<IssueProblem, string>> = {
   'ambiguous-number': '{at}: “{received}” can be read in two ways. Write {expected}.',
   'not-a-number': '{at}: no number can be read in “{received}”. Write it like {first}.',
   'not-whole': '{at}: {received} must be a whole number.',
-  'out-of-bounds': '{at}: {received} lies outside {first} to {last}. Check the number and its unit.',
+  'out-of-bounds': '{at}: {received} lies outside {first} to {second}. Check the number and its unit. {meant}',
   'not-a-choice': '{at}: “{received}” is none of the choices: {expected}.',
   'not-in-table': '{at}: no such row in the table: “{received}”. {hint}',
   incomplete: '{at}: a measure is missing: {expected}.',
