@@ -1,13 +1,16 @@
 import { Command, CommanderError } from 'commander'
 import { check } from './commands/check.ts'
+import { correct } from './commands/correct.ts'
 import { cuts } from './commands/cuts.ts'
 import { evaluateCommand } from './commands/evaluate.ts'
 import { explain } from './commands/explain.ts'
+import { mix } from './commands/mix.ts'
 import { fresh } from './commands/new.ts'
 import { parts } from './commands/parts.ts'
 import { schema } from './commands/schema.ts'
 import { serve } from './commands/serve.ts'
 import { sheets } from './commands/sheets.ts'
+import { solids } from './commands/solids.ts'
 import { steps } from './commands/steps.ts'
 import { EXIT, isStop, type Stop, say } from './io.ts'
 
@@ -22,7 +25,21 @@ export interface CommandOf {
   readonly run: (args: readonly string[], options: Readonly<Record<string, unknown>>) => Outcome | Promise<Outcome>
 }
 
-const commands: readonly CommandOf[] = [fresh, check, explain, cuts, parts, steps, evaluateCommand, sheets, schema, serve]
+const commands: readonly CommandOf[] = [
+  fresh,
+  check,
+  explain,
+  cuts,
+  parts,
+  steps,
+  mix,
+  correct,
+  evaluateCommand,
+  sheets,
+  solids,
+  schema,
+  serve,
+]
 
 const HELP = `
 Data goes to standard output, messages to standard error. "-" reads a plan from standard input.
