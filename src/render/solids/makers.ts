@@ -219,6 +219,9 @@ export function lidPart(given: SolidInput): Made {
     error_m,
   })
   if (mesh === null) return { because: 'why-lid-tight' }
-  const remarks: readonly Remark[] = room ? [] : [{ key: 'lid-no-filler' }]
+  const remarks: readonly Remark[] = [
+    ...(room ? [] : [{ key: 'lid-no-filler' as const }]),
+    ...(hole_m > 0 ? [] : [{ key: 'lid-whole' as const }]),
+  ]
   return { parts: [printed(given, { id: 'lid', mesh, wetted: true, remarks })] }
 }

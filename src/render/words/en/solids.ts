@@ -26,6 +26,7 @@ export const solidSentences = {
   'distributor-middle': 'The middle of the cup is left whole: bore it to the fitting that you have.',
   'ring-closed': 'The ring has no windows, as the drain’s holes do not fit it; the foot must drain another way.',
   'lid-no-filler': 'There is no room for a hole to fill through beside the column.',
+  'lid-whole': 'The lid has no opening for the column: bore it for the flange or the return pipe that you have.',
   'sites-plain': 'The column is shown without openings: its sites are not stubs.',
   // cautions
   'print-food':
