@@ -67,6 +67,29 @@ function weakStock(dose_kg: number, finest: Scale): WeakStock {
   }
 }
 
+/** Doses at their nearest step: by the scale that suits, by volume where it is poured, or as a weaker stock. */
+function nearestSteps(
+  problem: RecipeProblem,
+  doses_g_m3: Recipe['doses_g_m3'],
+  volume_m3: number,
+  scales: readonly Scale[],
+): readonly Weighed[] {
+  const finest = scales.reduce((a, b) => (b.step_kg < a.step_kg ? b : a))
+  return problem.shelf.map(({ id, step_kg: poured_kg }) => {
+    const exact_kg = ((doses_g_m3[id] ?? 0) / 1000) * volume_m3
+    if (poured_kg !== undefined) {
+      const mass_kg = Math.round(exact_kg / poured_kg) * poured_kg
+      return { id, exact_kg, mass_kg, step_kg: poured_kg, weakStock: null }
+    }
+    const scale = scaleFor(exact_kg, scales)
+    const heavy = exact_kg >= feedConstants.rows.weighable.value * finest.step_kg
+    const { step_kg } = scale ?? finest
+    if (exact_kg === 0 || scale || heavy)
+      return { id, exact_kg, mass_kg: Math.round(exact_kg / step_kg) * step_kg, step_kg, weakStock: null }
+    return { id, exact_kg, mass_kg: exact_kg, step_kg, weakStock: weakStock(exact_kg, finest) }
+  })
+}
+
 /**
  * The recipe in masses that the grower's scales can show. Doses start at the nearest step and move by single steps
  * while the misfit falls and the hard bands hold. A dose below twenty steps of the finest scale becomes a weak stock.
@@ -81,20 +104,7 @@ export function weighedRecipe(
   const { volume_m3, scales } = batch
   if (scales.length === 0) throw new RangeError('weighedRecipe: no scale')
   if (!(volume_m3 > 0)) throw new RangeError(`weighedRecipe: volume is ${volume_m3}`)
-  const finest = scales.reduce((a, b) => (b.step_kg < a.step_kg ? b : a))
-  const doses: Weighed[] = problem.shelf.map(({ id, step_kg: poured_kg }) => {
-    const exact_kg = ((found.doses_g_m3[id] ?? 0) / 1000) * volume_m3
-    if (poured_kg !== undefined) {
-      const mass_kg = Math.round(exact_kg / poured_kg) * poured_kg
-      return { id, exact_kg, mass_kg, step_kg: poured_kg, weakStock: null }
-    }
-    const scale = scaleFor(exact_kg, scales)
-    const heavy = exact_kg >= feedConstants.rows.weighable.value * finest.step_kg
-    const { step_kg } = scale ?? finest
-    if (exact_kg === 0 || scale || heavy)
-      return { id, exact_kg, mass_kg: Math.round(exact_kg / step_kg) * step_kg, step_kg, weakStock: null }
-    return { id, exact_kg, mass_kg: exact_kg, step_kg, weakStock: weakStock(exact_kg, finest) }
-  })
+  const doses = nearestSteps(problem, found.doses_g_m3, volume_m3, scales)
   const rows = rowsOf(problem)
   const water = nutrientMasses_g_m3(problem.water)
   const lines = problem.targets.map(({ nutrient, wanted_g_m3, weight }) => ({

@@ -56,7 +56,7 @@ export function runningFacts(
   const ions = isKnown(limits) ? ballast.map((ion) => [ion, limits.known.ballast_g_m3[ion]] as const) : []
   const needs = [
     ...(isKnown(batch) ? [] : batch.needs),
-    ...(volume === undefined ? ['feed/batch'] : []),
+    ...(volume === undefined || volume <= 0 ? ['feed/batch'] : []),
     ...(use === null || use.low <= 0 ? ['feed/topUp'] : []),
     ...ions.flatMap(([, known]) => (isKnown(known) ? [] : known.needs)),
   ]
