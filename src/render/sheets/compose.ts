@@ -4,6 +4,7 @@ import { moved } from '../drawing/transform.ts'
 import { tiles } from '../paper/tiles.ts'
 import { actions, paragraph } from '../paper/words.ts'
 import type { Context } from './context.ts'
+import { tidied } from './tidy.ts'
 
 const BETWEEN_mm = 6.5
 /** Clear of the hairline under the heading. */
@@ -119,20 +120,21 @@ export function spread(c: Context, block: Drawing, said: Said): readonly Drawing
   const width = widthOf(bounds(block) ?? area)
   if (2 * width + BETWEEN_mm <= widthOf(area)) return strips(c, block, said, width, area)
   const parts = tiles({ drawing: block, area, seamText: (n) => c.say('joins-part', { n: String(n) }) })
-  return [...wordPages(c, said), ...parts.map((t) => t.drawing)]
+  return [...wordPages(c, said), ...parts.map((t) => tidied(t.drawing, area))]
 }
 
 /** A tall and narrow block: its parts side by side, the words beside the first ones or on a page of their own. */
 function strips(c: Context, block: Drawing, said: Said, width: number, area: Rect): readonly Drawing[] {
+  const own = { ...area, right: area.left + width }
   const parts = tiles({
     drawing: block,
-    area: { ...area, right: area.left + width },
+    area: own,
     seamText: (n) => c.say('joins-part', { n: String(n) }),
   })
   const most = Math.floor((widthOf(area) + BETWEEN_mm) / (width + BETWEEN_mm))
   const pages: Drawing[] = []
   for (let i = 0; i < parts.length; i += most)
-    pages.push(parts.slice(i, i + most).flatMap((p, k) => moved(p.drawing, [k * (width + BETWEEN_mm), 0])))
+    pages.push(parts.slice(i, i + most).flatMap((p, k) => moved(tidied(p.drawing, own), [k * (width + BETWEEN_mm), 0])))
   const used = ((parts.length - 1) % most) + 1
   const left = area.left + used * (width + BETWEEN_mm)
   if (area.right - left < LEAST_WORDS_mm) return [...wordPages(c, said), ...pages]

@@ -20,6 +20,8 @@ const ABOVE_mm = 12
 const BELOW_mm = 15
 const LEFT_mm = 21
 const MARKS_mm = 17
+/** A shorter dimension would set its figure outside, over its neighbour; the table of numbers says it then. */
+const ROOM_FOR_FIGURE_mm = 11
 const WORDS_mm = 52
 
 /** What is wrong first, then what is to be watched; what cannot be judged yet is not on paper. */
@@ -69,7 +71,7 @@ function views(
   }
   const { ratio, reduction } = fittingScale({
     width_m: 2 * half_m + layout.circumference_m,
-    height_m: top_m,
+    height_m: Math.max(top_m, foot_m + layout.lastMark_m + 0.05),
     room,
     display: c.display,
   })
@@ -83,21 +85,24 @@ function views(
   const surface = moved(unrolled({ layout, templates, ratio }), [surfaceX, up(foot_m)])
   const heights = levelsOf(layout)
   const level = (marked_m: number) => (layout.datum === 'foot' ? foot_m + marked_m : top_m - marked_m)
-  const every = Math.max(
-    1,
-    Math.ceil(3.6 / Math.max(0.1, Math.abs(up((heights[1]?.marked_m ?? 1) - (heights[0]?.marked_m ?? 0))))),
-  )
-  const marks: Primitive[] = heights.flatMap((h, i): Primitive[] => {
-    if (i % every !== 0 && i !== heights.length - 1) return []
-    const y = up(level(h.marked_m))
-    return [
-      line([half_m * ratio + 11, y], [marksX - 9, y], 'ornament'),
-      lettering([marksX, y - 1.1], c.figure(h.marked_m), { size_mm: 3, anchor: 'end' }),
-      line([marksX + 1, y], [surfaceX, y], 'ornament'),
-    ]
-  })
+  // Of marks that stand closer than their figures are high, some are left to the marking sheet.
+  let told = Number.NEGATIVE_INFINITY
+  const shown = heights
+    .map((h) => ({ text: c.figure(h.marked_m), y: up(level(h.marked_m)) }))
+    .filter(({ y }) => y >= up(foot_m) + 3.4 && y <= up(top_m))
+    .sort((a, b) => a.y - b.y)
+    .filter(({ y }) => {
+      if (y - told < 3.6) return false
+      told = y
+      return true
+    })
+  const marks: Primitive[] = shown.flatMap(({ text, y }): Primitive[] => [
+    line([half_m * ratio + 11, y], [marksX - 9, y], 'ornament'),
+    lettering([marksX, y - 1.1], text, { size_mm: 3, anchor: 'end' }),
+    line([marksX + 1, y], [surfaceX, y], 'ornament'),
+  ])
   const ends: Primitive[] = [
-    lettering([marksX, up(level(0)) - (layout.datum === 'foot' ? 1.1 : -0.2)], '0', { size_mm: 3, anchor: 'end' }),
+    lettering([marksX, up(level(0)) - (layout.datum === 'foot' ? 1.1 : -1.2)], '0', { size_mm: 3, anchor: 'end' }),
   ]
   const pitch_m =
     layout.rings > 1 && layout.perRing > 1 ? (layout.lastMark_m - layout.firstMark_m) / (layout.rings - 1) : null
@@ -111,7 +116,7 @@ function views(
       offset_mm: 11,
       figure: c.figure(layout.columnLength_m),
     }),
-    ...(first - from_m > 0.001
+    ...(up(first - from_m) > ROOM_FOR_FIGURE_mm
       ? dimension({
           from: [left - 3, up(from_m)],
           to: [left - 3, up(first)],
@@ -119,7 +124,7 @@ function views(
           figure: c.figure(first - from_m),
         })
       : []),
-    ...(pitch_m === null
+    ...(pitch_m === null || up(pitch_m) < ROOM_FOR_FIGURE_mm
       ? []
       : dimension({
           from: [left - 3, up(first)],
@@ -145,7 +150,7 @@ function views(
           figure: c.figure(tank_m),
         })
   const scale = c.say('at-scale', { n: String(reduction) })
-  const captionY = Math.min(body.top - y0 - 5.4, up(top_m) + ABOVE_mm + 6)
+  const captionY = Math.min(body.top - y0 - 5.4, up(Math.max(top_m, foot_m + layout.lastMark_m)) + ABOVE_mm + 6)
   const captions: Drawing = [
     ...caption([left - 12, captionY], c.say('elevation'), scale),
     ...caption([surfaceX - 6, captionY], c.say('unrolled'), width > 34 ? scale : ''),

@@ -183,18 +183,23 @@ function polePiece(
   const tick = inch ? 25.4 : 10
   for (let v = Math.ceil((low + 0.01) / tick) * tick; v < low + height - 0.5; v += tick) {
     const long = Math.round(v / tick) % (inch ? 4 : 10) === 0
-    const clash = marks.some((m) => Math.abs(m.at - (v - low)) < 9)
+    const clash = marks.some((m) => v - low - m.at < 12 && m.at - (v - low) < 12)
     out.push(line([POLE_mm - (long ? 4 : 1.8), v - low], [POLE_mm, v - low], 'thin'))
     if (long && !clash && v - low > 4)
       out.push(
         lettering([POLE_mm - 4.6, v - low - 0.9], c.figure(v / 1000), { size_mm: 2.4, anchor: 'end', tone: 'quiet' }),
       )
   }
-  const free =
-    [0.46, 0.36, 0.64, 0.26, 0.74, 0.14, 0.84]
-      .map((s) => s * height)
-      .find((v) => marks.every((m) => Math.abs(m.at - v) > 14)) ?? height / 2
-  out.push(lettering([2, free], letter(i), { size_mm: 4, tone: 'quiet', halo: true }))
+  // The letter stands where no mark does; where they leave no room, above the piece.
+  const places = Array.from({ length: 24 }, (_, n) => (0.46 + 0.04 * n) % 1).map((share) => share * height)
+  const clear = (v: number) => v > 12 && v < height - 6 && marks.every((m) => m.at - v > 10 || v - m.at > 6)
+  const free = places.find(clear)
+  out.push(
+    lettering(free === undefined ? [0, height + 1] : [2, free], letter(i), {
+      size_mm: free === undefined ? 2.8 : 4,
+      tone: 'quiet',
+    }),
+  )
   if (first)
     out.push(lettering([POLE_mm - 6, 3], c.say('pole-start', { end }), { size_mm: 2.4, turn_rad: Math.PI / 2 }))
   else

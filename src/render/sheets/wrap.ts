@@ -11,6 +11,7 @@ import { holeOutline, seamOf, unrolledHoles } from '../views/unrolled.ts'
 import { topLeft, widthOf } from './compose.ts'
 import type { Context, Draft, Drafted } from './context.ts'
 import { barLines, boxOf, paperStretchOf } from './hole.ts'
+import { tidied } from './tidy.ts'
 
 interface Window {
   readonly from_m: number
@@ -116,23 +117,22 @@ function wrapDrawing(c: Context, layout: LayoutFacts, t: TemplatesFacts, w: Wind
     ...levels,
     ...holes,
     ...numbers,
-    ...note({
-      at: [width - 2, height * 0.5],
-      lines: [c.say('wrap-seam')],
-      anchor: 'middle',
-      turn_rad: Math.PI / 2,
-      size_mm: 2.6,
-    }),
-    ...note({
-      at: [width + tab / 2 + 1, height / 2],
-      lines: [c.say('wrap-tab')],
-      anchor: 'middle',
-      turn_rad: Math.PI / 2,
-      size_mm: 2.6,
-    }),
+    ...seamNotes(c, width, height, tab),
     ...upArrow({ at: [clearX + 10, 12], text: c.say('up'), length_mm: 11 }),
     ...note({ at: [3, 3], lines: [c.say('wrap-outside')], size_mm: 2.6 }),
   ]
+}
+
+/** What the edge and its tab say, again and again along a tall sheet, so that each part of it says it. */
+function seamNotes(c: Context, width: number, height: number, tab: number): Drawing {
+  const count = Math.max(1, Math.floor(height / 90))
+  return Array.from({ length: count }, (_, i) => ((i + 0.5) * height) / count).flatMap((y): Drawing => {
+    const set = { anchor: 'middle', turn_rad: Math.PI / 2, size_mm: 2.6 } as const
+    return [
+      ...note({ at: [width - 2, y], lines: [c.say('wrap-seam')], ...set }),
+      ...note({ at: [width + tab / 2 + 1, y], lines: [c.say('wrap-tab')], ...set }),
+    ]
+  })
 }
 
 /** Whole holes and the edge, for a cutter. */
@@ -175,7 +175,7 @@ export function wrapSheet(c: Context): Drafted {
   const perPage = Math.max(1, Math.floor((y - body.bottom + gap) / (high + gap)))
   const pages: Drawing[] = []
   for (let i = 0; i < parts.length; i += perPage)
-    pages.push(parts.slice(i, i + perPage).flatMap((p, k) => moved(p.drawing, [0, -k * (high + gap)])))
+    pages.push(parts.slice(i, i + perPage).flatMap((p, k) => moved(tidied(p.drawing, area), [0, -k * (high + gap)])))
   const tolerance = c.within(practiceLengths.rows['arc-closure'].high_m)
   const lines = [
     ...barLines(c),

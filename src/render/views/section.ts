@@ -182,8 +182,8 @@ function dimensions({ templates: t, ratio: k, texts }: SectionInput, { low, high
       along: 'across',
     }),
     ...dimension({
-      from: [-R * k, (high - 0.3 * R) * k],
-      to: [(-R + T) * k, (high - 0.3 * R) * k],
+      from: [(-R + T) * k, (high - 0.3 * R) * k],
+      to: [-R * k, (high - 0.3 * R) * k],
       offset_mm: 0,
       figure: size(T),
       along: 'across',

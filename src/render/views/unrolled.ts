@@ -67,7 +67,7 @@ export function unrolled(given: {
   const seam_m = seamOf(layout)
   const x = (turn_rad: number): number =>
     ((turn_rad / (2 * Math.PI)) * layout.circumference_m - seam_m + layout.circumference_m) % layout.circumference_m
-  const few = layout.lines.length <= 14
+  const few = layout.lines.length <= 14 && (layout.lines.length < 2 || closest(layout) * ratio > 4)
   const lines: Drawing = layout.lines.flatMap((l) => {
     const at = x(l.turn_rad) * ratio
     return [
@@ -106,15 +106,22 @@ export function unrolled(given: {
   const numbers: Drawing =
     wide < 4.4
       ? []
-      : layout.sites.map((s) =>
-          lettering([x(s.turn_rad) * ratio, s.mark_m * ratio - 1.3], String(s.number), {
-            size_mm: 2.3,
-            anchor: 'middle',
-            halo: true,
-          }),
-        )
+      : layout.sites
+          .filter((s) => x(s.turn_rad) * ratio > 2.4 && x(s.turn_rad) * ratio < width - 2.4)
+          .map((s) =>
+            lettering([x(s.turn_rad) * ratio, s.mark_m * ratio - 1.3], String(s.number), {
+              size_mm: 2.3,
+              anchor: 'middle',
+              halo: true,
+            }),
+          )
   return [rectangle({ left: 0, right: width, bottom: 0, top: height }, 'visible'), ...lines, ...holes, ...numbers]
 }
+
+/** The least way round the pipe from a line to the next. */
+const closest = (layout: LayoutFacts): number =>
+  Math.min(...layout.lines.slice(1).map((l, i) => l.turn_rad - layout.lines[i]!.turn_rad)) *
+  (layout.circumference_m / (2 * Math.PI))
 
 /** The seam lies before line 1, half the way to the line that is nearest on that side, so that few holes meet it. */
 export function seamOf(layout: LayoutFacts): number {
