@@ -22,18 +22,18 @@ const SHOWN: readonly FigureReason[] = [
   { field: 'column/stub/lowerSide' },
   { field: 'column/stub/pipe' },
   { field: 'column/pipe' },
-  { field: 'column/pipe' },
   { field: 'column/stub/angle' },
   { fact: 'templates/joint' },
 ]
 
-/** The section without the rise of the lip, whose dimension stands far out and would shrink the whole. */
+/** Figures of the section that stand far out and would shrink the whole: the wall, and the rise of the lip. */
+const LEFT_OUT = [3, 5]
+
+/** The section without some of its dimensions; each ends with its figure. */
 function trimmed(drawing: Drawing): Drawing {
-  const texts = drawing.flatMap((p, i) => (p.kind === 'text' ? [i] : []))
-  const [angle, lip] = [texts[4], texts[5]]
-  return angle === undefined || lip === undefined || texts.length < 7
-    ? drawing
-    : [...drawing.slice(0, angle + 1), ...drawing.slice(lip + 1)]
+  const ends = drawing.flatMap((p, i) => (p.kind === 'text' ? [i] : []))
+  if (ends.length < 7) return drawing
+  return drawing.filter((_, i) => !LEFT_OUT.some((n) => i > ends[n - 1]! && i <= ends[n]!))
 }
 
 /** Riser, falling water and film, a plant and its roots: ornament but for the sizes of pipe, bore and stub. */
@@ -103,7 +103,7 @@ function at(input: JointInput, scale: number): Sketch {
   const box = bounds(drawn) ?? { left: 0, right: 1, bottom: 0, top: 1 }
   const lines = drawn
     .filter((p) => p.kind !== 'text')
-    .map((p) => ({ ...p, part: p.part === 'cup' ? 'cups' : (p.part ?? 'stubs') }))
+    .map((p) => ({ ...p, part: p.part === 'cup' ? 'cups' : (p.part ?? 'section') }))
   return {
     marks: [...back, ...lines, ...front],
     figures: drawn

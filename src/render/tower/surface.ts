@@ -1,5 +1,5 @@
 import { dimension } from '../drawing/dimension.ts'
-import { line } from '../drawing/primitives.ts'
+import { line, type Point } from '../drawing/primitives.ts'
 import { moved } from '../drawing/transform.ts'
 import type { Elevation } from '../views/elevation.ts'
 import { unrolled } from '../views/unrolled.ts'
@@ -59,17 +59,8 @@ export function surface(
   const drawn = moved(unrolled({ layout, templates, ratio: k }), [left, foot])
   const round = layout.circumference_m * k
   const numbers = drawn.filter((p) => p.kind === 'text')
-  const seam = round / Math.max(1, 2 * layout.lines.length)
-  const sites = layout.sites.map((s): SketchFigure => {
-    const x = left + (((s.turn_rad / (2 * Math.PI)) * round + seam) % round)
-    const text = String(s.number)
-    return figure(
-      [x, foot + s.mark_m * k - 1.1],
-      text,
-      { fact: 'layout/marks' },
-      { anchor: 'middle', halo: false, part: `site-${s.number}` },
-    )
-  })
+  // Numbers of the lines stand above the surface, those of the sites on it.
+  const above = (at: Point): boolean => at[1] > foot + layout.columnLength_m * k
   const wide = explained(
     dimension({
       from: [left, foot],
@@ -86,8 +77,10 @@ export function surface(
       : []
   return together([
     plain([...drawn.filter((p) => p.kind !== 'text'), ...lid]),
-    { marks: [], figures: numbers.map((text) => ({ text, why: { fact: 'layout/lines' } })) },
-    { marks: [], figures: k * (templates?.joint.hole.holeRadius_m ?? 0.02) > 2 ? sites : [] },
+    {
+      marks: [],
+      figures: numbers.map((text) => ({ text, why: { fact: above(text.at) ? 'layout/lines' : 'layout/marks' } })),
+    },
     wide,
   ])
 }

@@ -12,7 +12,9 @@ import type { Evaluated } from './workers/protocol.ts'
 /** What a view is given beside the evaluation. */
 export interface Given {
   readonly display: Display
+  /** Height of a drawing of the tower, and width of a detail, in millimetres of the screen. */
   readonly room_mm: number
+  readonly detail_mm: number
   readonly part: PartId
   /** Views that are asked for: those of the tower are drawn together on one height scale. */
   readonly shown: (id: string) => boolean
@@ -67,28 +69,25 @@ function waterOver(e: Evaluated): number | null {
 const distributor: SheetOf = {
   id: 'distributor',
   titles: () => ['distributor'],
-  draw: (e, { display, room_mm, part, shown }) =>
+  draw: (e, { display, detail_mm, part, shown }) =>
     part === 'distributor' && shown('section')
       ? distributorSketch({
           plan: e.plan,
           display,
           head_m: waterOver(e),
-          room_mm: room_mm * 0.42,
+          room_mm: detail_mm * 0.95,
           texts: { on: say('on-circle') },
         })
       : null,
 }
 
-/** Width of the column of details, in millimetres of the screen. */
-const DETAIL_mm = 84
-
 const section: SheetOf = {
   id: 'section',
   titles: () => ['section'],
-  draw: (e, { display, room_mm, shown }) => {
+  draw: (e, { display, room_mm, detail_mm, shown }) => {
     const templates = orNull(e.facts.templates)
     if (templates === null || !shown('section')) return null
-    const room = { wide_mm: DETAIL_mm, high_mm: room_mm * 0.68 }
+    const room = { wide_mm: detail_mm, high_mm: room_mm * 0.68 }
     return jointSketch({ plan: e.plan, templates, display, room, texts: { mark: say('on-mark') } })
   },
 }

@@ -50,6 +50,9 @@ function ghostly(now: Sketch, then: Sketch): Drawing {
 
 const isPart = (text: string): text is PartId => parts.some((p) => p.id === text)
 
+/** Whether a sheet draws the chosen part by itself: then there is nothing in it to pick out. */
+const ownPart = (sheet: string, part: PartId): boolean => part === sheet || (sheet === 'section' && part === 'stubs')
+
 /** Lights one site in every drawing while it is pointed at. */
 function light(target: EventTarget | null): void {
   const part = target instanceof Element ? (target.closest('[data-part]')?.getAttribute('data-part') ?? '') : ''
@@ -100,7 +103,7 @@ function Sheet(props: { readonly sheet: SheetOf; readonly given: Given }) {
               {/* biome-ignore lint/a11y: its figures are controls with names; every part can be chosen on the loop, in tab order */}
               <svg
                 class="sheet"
-                data-on={bench.part() === props.sheet.id ? undefined : bench.part()}
+                data-on={ownPart(props.sheet.id, bench.part()) ? undefined : bench.part()}
                 viewBox={`0 0 ${w()} ${h()}`}
                 width={w() * PX}
                 height={h() * PX}
@@ -127,11 +130,12 @@ function Sheet(props: { readonly sheet: SheetOf; readonly given: Given }) {
 }
 
 /** The views that are asked for, those of the tower side by side on one height scale. */
-export function Drawings(props: { readonly room_mm: number }) {
+export function Drawings(props: { readonly room_mm: number; readonly detail_mm: number }) {
   const bench = useBench()
   const given = createMemo<Given>(() => ({
     display: bench.display(),
     room_mm: props.room_mm,
+    detail_mm: props.detail_mm,
     part: bench.part(),
     shown: (id) => bench.settings().views.includes(id),
   }))

@@ -1,4 +1,4 @@
-import { createEffect, Match, onCleanup, onMount, Show, Switch } from 'solid-js'
+import { createEffect, createSignal, Match, onCleanup, onMount, Show, Switch } from 'solid-js'
 import { planFrom } from '../model/files.ts'
 import type { Workbench } from '../model/workbench.ts'
 import { say } from '../words.ts'
@@ -13,8 +13,22 @@ import { Make, Tend } from './Make.tsx'
 import { Panels } from './Panels.tsx'
 import { Slip } from './Slip.tsx'
 
-/** Height that a drawing of the whole tower may take, in millimetres of the screen. */
-const ROOM_mm = 190
+/** CSS pixels in a millimetre of the screen, and a desk of 1440 by 900 in millimetres for tower and detail. */
+const PX = 96 / 25.4
+const DESK = { tower_mm: 190, detail_mm: 84, wide: 1600, head: 170 } as const
+
+/** Only the drawings grow on a wider desk, in whole steps of scale. */
+function createRoom() {
+  const measured = () =>
+    innerWidth < DESK.wide
+      ? { tower_mm: DESK.tower_mm, detail_mm: DESK.detail_mm }
+      : { tower_mm: Math.max(DESK.tower_mm, (innerHeight - DESK.head) / PX), detail_mm: 112 }
+  const [room, setRoom] = createSignal(measured())
+  const onResize = (): void => void setRoom(measured())
+  onMount(() => addEventListener('resize', onResize))
+  onCleanup(() => removeEventListener('resize', onResize))
+  return room
+}
 
 function keys(bench: Workbench, e: KeyboardEvent): void {
   const inText = e.target instanceof HTMLInputElement || e.target instanceof HTMLTextAreaElement
@@ -41,6 +55,7 @@ function drop(bench: Workbench, e: DragEvent): void {
 /** The whole page. */
 export function Page(props: { readonly bench: Workbench }) {
   const bench = props.bench
+  const room = createRoom()
   const onKey = (e: KeyboardEvent): void => keys(bench, e)
   const onDrop = (e: DragEvent): void => drop(bench, e)
   const onOver = (e: DragEvent): void => e.preventDefault()
@@ -75,7 +90,7 @@ export function Page(props: { readonly bench: Workbench }) {
         <Switch>
           <Match when={bench.act() === 'draw'}>
             <Loop />
-            <Drawings room_mm={ROOM_mm} />
+            <Drawings room_mm={room().tower_mm} detail_mm={room().detail_mm} />
           </Match>
           <Match when={bench.act() === 'make'}>
             <Make />
