@@ -9,7 +9,8 @@ interface Terms {
   readonly source: SourceId
   readonly slots?: Readonly<Record<string, FindingSlot>>
   readonly safety?: boolean
-  readonly levers?: readonly Lever[]
+  /** As a function where they are costly to list: it is called only for a finding that needs a cure. */
+  readonly levers?: readonly Lever[] | (() => readonly Lever[])
 }
 
 /** Relative slack for numbers that should meet a limit exactly but carry the rounding of floating point. */
@@ -44,10 +45,12 @@ export function judge(id: Finding['id'], measured: Quantity, terms: Terms): Find
     throw new RangeError(`judge ${id}: ${low} to ${high} is no number`)
   const must = share(low, high, terms.must ?? {})
   const want = share(low, high, terms.want ?? {})
+  const verdict = verdictOf(must, want)
+  const { levers = [] } = terms
   return {
     id,
     at: terms.at,
-    verdict: verdictOf(must, want),
+    verdict,
     measured,
     must: terms.must ?? {},
     want: terms.want ?? {},
@@ -56,7 +59,7 @@ export function judge(id: Finding['id'], measured: Quantity, terms: Terms): Find
     needs: [],
     slots: terms.slots ?? {},
     safety: terms.safety ?? false,
-    levers: terms.levers ?? [],
+    levers: typeof levers !== 'function' ? levers : verdict === 'pass' ? [] : levers(),
     remedies: [],
   }
 }

@@ -37,7 +37,7 @@ const stubFits: Check<JointRoom> = {
           bore: quantity(column.bore_m, 'm'),
           widest: quantity(Math.max(0, widest_m), 'm'),
         },
-        levers: [
+        levers: () => [
           among('column/stub/pipe', narrowerPipes(stubPipe, widest_m)),
           among('column/pipe', widerPipes(column, stubPipe.outside_m)),
         ],
@@ -62,7 +62,7 @@ const stubsMeet: Check<TemplatesFacts> = {
             ...terms,
             must: { min: 0 },
             slots: { count: plan.column?.sites?.perRing ?? 0, bore: quantity(joint.column.bore_m, 'm') },
-            levers: [
+            levers: () => [
               ...shallower(joint.stub.columnRadius_m - (joint.end.kind === 'mitre' ? joint.end.depth_m : 0)),
               among('column/stub/end', ['saddle']),
               ...perRingFewer(plan),
@@ -103,7 +103,7 @@ const freeCore: Check<TemplatesFacts> = {
         ...terms,
         must: { min: high_m },
         slots: { hose: low_m === high_m ? quantity(high_m, 'm') : band(low_m, high_m, 'm') },
-        levers: [
+        levers: () => [
           ...shallower(joint.stub.columnRadius_m - freeCore_m / 2),
           among('riser/inside', ['outside the column']),
           among('column/stub/pipe', narrowerPipes(joint.stubPipe)),

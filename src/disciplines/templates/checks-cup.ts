@@ -29,7 +29,9 @@ const ledge: Check<Seated> = {
       must: { min: 0 },
       want: { min: practiceLengths.rows['cup-rim'].low_m },
       slots: { rim: quantity(plan.column?.cup?.rim_m ?? 0, 'm'), bore: quantity(joint.stubPipe.bore_m, 'm') },
-      levers: [among('column/stub/pipe', pipesOfBore(joint.stubPipe, plan.column?.cup?.body_m ?? 0, mostBore(plan)))],
+      levers: () => [
+        among('column/stub/pipe', pipesOfBore(joint.stubPipe, plan.column?.cup?.body_m ?? 0, mostBore(plan))),
+      ],
     }),
   ],
 }
@@ -52,7 +54,7 @@ const play: Check<Seated> = {
           slit: quantity(slit_m, 'm'),
           overlap: quantity(overlap_m, 'm'),
         },
-        levers: [among('column/stub/pipe', pipesOfBore(joint.stubPipe, body_m, mostBore(plan)))],
+        levers: () => [among('column/stub/pipe', pipesOfBore(joint.stubPipe, body_m, mostBore(plan)))],
       }),
     ]
   },
@@ -91,7 +93,7 @@ const meet: Check<Seated> = {
         ...terms,
         must: { min: 0 },
         slots: { count: plan.column?.sites?.perRing ?? 0 },
-        levers: [
+        levers: () => [
           ...(side_m === undefined ? [] : [along('column/stub/lowerSide', 2 * side_m, 'm', STEP_m)]),
           ...perRingFewer(plan),
         ],

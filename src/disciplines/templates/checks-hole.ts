@@ -25,7 +25,7 @@ export function ringWebFinding(given: {
   readonly count: number
   readonly round_m: number
   readonly wall_m: number
-  readonly levers: readonly Lever[]
+  readonly levers: () => readonly Lever[]
 }): Finding {
   const { web_m, count, round_m, wall_m, levers } = given
   const share_m = (practiceRatios.rows['ring-web-share'].low * round_m) / count
@@ -48,7 +48,7 @@ const ringWeb: Check<TemplatesFacts> = {
     const count = plan.column?.sites?.perRing
     if (count === undefined || ligaments === null || ligaments.ring_m === null) return []
     const { column, stubPipe } = joint
-    const levers = [
+    const levers = () => [
       ...perRingFewer(plan),
       among('column/stub/pipe', narrowerPipes(stubPipe)),
       among('column/pipe', widerPipes(column)),
@@ -77,7 +77,11 @@ const ligament: Check<TemplatesFacts> = {
           judge(ligament.id, quantity(ligaments.other_m, 'm'), {
             ...terms,
             must: { min: leastWall(joint.column.wall_m) },
-            levers: [...apart(plan), ...perRingFewer(plan), among('column/stub/pipe', narrowerPipes(joint.stubPipe))],
+            levers: () => [
+              ...apart(plan),
+              ...perRingFewer(plan),
+              among('column/stub/pipe', narrowerPipes(joint.stubPipe)),
+            ],
           }),
         ],
 }
@@ -99,7 +103,7 @@ const holeSaw: Check<TemplatesFacts> = {
         must: { max: depthHigh_m },
         want: { max: depthLow_m },
         slots: { angle: quantity(joint.stub.angle_rad, 'rad') },
-        levers: [
+        levers: () => [
           among('tools/holeTool', ['jigsaw', 'rotary tool']),
           along('column/stub/angle', Math.PI / 2, 'rad', DEGREE_rad),
           among('column/stub/pipe', narrowerPipes(joint.stubPipe)),
@@ -127,7 +131,7 @@ const holeSawSize: Check<TemplatesFacts> = {
         must: { min: 2 * low_m },
         want: { min: 2 * low_m, max: 2 * high_m },
         slots: { saw: quantity(saw_m, 'm'), hole: quantity(hole_m, 'm') },
-        levers: [
+        levers: () => [
           among('tools/holeTool', ['jigsaw', 'rotary tool']),
           along('column/stub/gap', Math.max(0, saw_m / 2 - joint.stub.stubRadius_m), 'm', STEP_m / 20, 0),
         ],

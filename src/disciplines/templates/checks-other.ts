@@ -25,7 +25,7 @@ const plainHole: Check<PlainHoleFacts> = {
       ...terms,
       must: { max: practiceRatios.rows['cup-hole'].high },
       slots: { hole: quantity(hole_m, 'm'), outside: quantity(outside_m, 'm'), gap: quantity(gap_m ?? 0, 'm') },
-      levers: wider(plan),
+      levers: () => wider(plan),
     }),
   ],
 }
@@ -43,7 +43,7 @@ const plainHoleDepth: Check<PlainHoleFacts> = {
             ...terms,
             must: { min: 0 },
             slots: { depth: quantity(cupDepth_m, 'm'), deepest: quantity(deepest_m, 'm') },
-            levers: wider(plan),
+            levers: () => wider(plan),
           }),
         ],
 }
@@ -55,7 +55,7 @@ const plainWeb: Check<PlainHoleFacts> = {
   applies: (plan) => plan.column?.sites?.pattern !== 'helix' && (plan.column?.sites?.perRing ?? 2) >= 2,
   judged: ({ web_m, wall_m, outside_m }, plan) => {
     if (web_m === null) return []
-    const levers = [...perRingFewer(plan), ...wider(plan)]
+    const levers = () => [...perRingFewer(plan), ...wider(plan)]
     const count = plan.column?.sites?.perRing ?? 1
     return [ringWebFinding({ web_m, count, round_m: Math.PI * outside_m, wall_m, levers })]
   },
@@ -91,7 +91,7 @@ export function fittingFindings(plan: Plan): readonly Finding[] {
       ...terms,
       must: { min: least_m },
       slots: { laying: quantity(layingLength_m, 'm'), between: quantity(between_m, 'm') },
-      levers: [along('column/sites/pitch', Math.max(STRETCH * pitch_m, least_m + STEP_m), 'm', STEP_m)],
+      levers: () => [along('column/sites/pitch', Math.max(STRETCH * pitch_m, least_m + STEP_m), 'm', STEP_m)],
     }),
     judge('templates/fitting-branches', quantity(perRing, 'count'), {
       ...terms,

@@ -53,7 +53,7 @@ function knownPipe(at: string, built: Pipe, near: PipesNear): Finding {
       second: labels[1] ?? '',
       listed: quantity(pipes.rows[first.id].outside_m, 'm'),
     },
-    levers: [among(at, labels)],
+    levers: () => [among(at, labels)],
   })
 }
 
@@ -70,7 +70,7 @@ function marking(at: string, built: Pipe, near: PipesNear): Finding[] {
       source: practiceLengths.source,
       want: { max: 1 },
       slots: { outside: quantity(built.outside_m, 'm'), names: names.slice(0, NAMES).join(', ') },
-      levers: [among(at, names)],
+      levers: () => [among(at, names)],
     }),
   ]
 }

@@ -28,7 +28,7 @@ const slit: Check<PocketFacts> = {
         must: { min: (neededSlit_m * (1 + strain)) / (1 + Math.max(formed, strain)) },
         want: { min: neededSlit_m },
         slots: { former: quantity(former_m, 'm'), strain: quantity(strain, 'share') },
-        levers: [along('column/pocket/slit', neededSlit_m + STEP_m, 'm', STEP_m)],
+        levers: () => [along('column/pocket/slit', neededSlit_m + STEP_m, 'm', STEP_m)],
       }),
     ]
   },
@@ -42,7 +42,7 @@ const stretch: Check<PocketFacts> = {
     judge(stretch.id, quantity(plan.column?.pocket?.strain ?? 0, 'share'), {
       ...terms,
       must: { max: formed },
-      levers: [along('column/pocket/strain', 0, '1', STEP)],
+      levers: () => [along('column/pocket/strain', 0, '1', STEP)],
     }),
   ],
 }
@@ -56,7 +56,7 @@ const wall: Check<PocketFacts> = {
       ...terms,
       must: { min: practiceLengths.rows['formed-wall'].low_m },
       slots: { wall: quantity(plan.column?.pipe?.wall_m ?? 0, 'm') },
-      levers: [along('column/pocket/strain', 0, '1', STEP)],
+      levers: () => [along('column/pocket/strain', 0, '1', STEP)],
     }),
   ],
 }
@@ -74,7 +74,7 @@ const share: Check<PocketFacts> = {
         ...terms,
         must: { min: practiceRatios.rows['slit-circumference'].low },
         slots: { left: quantity(left_m, 'm'), slit: quantity(slit_m, 'm'), count: column?.sites?.perRing ?? 1 },
-        levers: [
+        levers: () => [
           ...perRingFewer(plan),
           ...(former_m === undefined ? [] : [along('column/pocket/former', STEP_m, 'm', STEP_m)]),
           ...(column?.pipe === undefined ? [] : [among('column/pipe', widerPipes(column.pipe))]),

@@ -60,8 +60,10 @@ const fitting = (pitch: number, perRing = 2) => ({
 })
 const saws = (saw: number) => ({ 'tools/holeTool': 'hole saw', 'tools/holeSaws': [mm(saw)] })
 
+type Case = readonly [id: string, what: string, values: Values, expected: string, at?: string | undefined]
+
 /** Each side of a bound, and the bound itself. */
-const cases: readonly (readonly [id: string, what: string, values: Values, expected: string, at?: string])[] = [
+const cases: readonly Case[] = [
   ['templates/stub-fits', 'stub wider than the bore', stub(103.7), 'fail'],
   ['templates/stub-fits', 'stub as wide as the bore', stub(103.6), 'watch'],
   // 3 % oval: a quarter of it on each radius, 0.777 mm of 103.6
@@ -200,7 +202,7 @@ function bar(across: string): Values {
 }
 
 describe('checks of the joint', () => {
-  it.each(cases)('%s: %s', (id, _what, values, expected, at) => {
+  it.each(cases.map((c) => [`${c[0]}: ${c[1]}`, c] as const))('%s', (_name, [id, , values, expected, at]) => {
     expect(verdict(id, values, at) ?? 'absent').toBe(expected)
   })
 
