@@ -62,24 +62,28 @@ export function maximum(given: Parameters<typeof minimum>[0]): Extremum {
 
 /**
  * Least value of a function of a few variables near a start, by trying a step each way along each axis and along the
- * diagonals of neighbouring axes, and halving the step when none helps.
+ * diagonals of neighbouring axes, and halving the step when none helps. Ends after `most` values at the latest: where
+ * two curves touch, the least distance is a long flat valley in which ever smaller steps still help.
  */
 export function patternMinimum(given: {
   readonly of: (x: readonly number[]) => number
   readonly start: readonly number[]
   readonly steps: readonly number[]
   readonly halvings?: number
+  readonly most?: number
 }): { readonly at: readonly number[]; readonly value: number } {
-  const { of: f, start, steps, halvings = 30 } = given
+  const { of: f, start, steps, halvings = 30, most = 4000 } = given
   const moves = directions(start.length)
   let at = [...start]
   let value = f(at)
   let scale = 1
-  for (let halving = 0; halving < halvings; ) {
+  let tried = 0
+  for (let halving = 0; halving < halvings && tried < most; ) {
     let moved = false
     for (const move of moves) {
       const next = at.map((x, i) => x + scale * move[i]! * steps[i]!)
       const found = f(next)
+      tried++
       if (found < value) {
         ;[at, value, moved] = [next, found, true]
         break

@@ -82,14 +82,16 @@ function pipeOfMeasures(values: ValuesOf<typeof measures.fields>): { found: Pipe
   }
 }
 
-/** A pipe as built: what the tape says in place of what the table says. */
+/** A pipe as built: what the tape says in place of what the table says; a wall that leaves no bore is no wall. */
 export function asBuilt(
   pipe: Pipe,
   tape: { readonly circumference_m?: number | undefined; readonly wall_m?: number | undefined },
 ): Pipe {
   if (tape.circumference_m === undefined && tape.wall_m === undefined) return pipe
   const outside_m = tape.circumference_m === undefined ? pipe.outside_m : tape.circumference_m / Math.PI
-  const bore_m = tape.wall_m === undefined ? outside_m - (pipe.outside_m - pipe.bore_m) : outside_m - 2 * tape.wall_m
+  const wide_m = tape.wall_m === undefined ? pipe.outside_m - pipe.bore_m : 2 * tape.wall_m
+  const bore_m = outside_m - wide_m
+  if (bore_m <= 0) return pipe
   return { ...pipe, outside_m, wall_m: tape.wall_m ?? pipe.wall_m, bore_m, measured: true }
 }
 

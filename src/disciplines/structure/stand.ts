@@ -63,7 +63,7 @@ export function pipeMass(pipe: Pipe): number {
 function stubBodies(t: TemplatesFacts, layout: LayoutFacts, foot_m: number): readonly Body[] {
   const density_kg_m = pipeMass(t.joint.stubPipe)
   const area_m2 = (Math.PI / 4) * (t.joint.stubPipe.outside_m ** 2 - t.joint.stubPipe.bore_m ** 2)
-  const each = (t.stub.volume_m3 / area_m2) * density_kg_m
+  const each = (Math.max(0, t.stub.volume_m3) / area_m2) * density_kg_m
   const middle_m = layout.sites.reduce((sum, s) => sum + s.mark_m, 0) / layout.sites.length
   return [{ name: 'stubs', mass_kg: each * layout.sites.length, height_m: foot_m + middle_m }]
 }

@@ -195,11 +195,14 @@ function breath(plan: Plan, sky: SkyFacts, needs: HeatNeeds, day: DayOf, columns
   }
 }
 
+/** Less than this has no day of its own: it follows the air at once. */
+const PUDDLE_m3 = 1e-4
+
 /** The tank and column through one kind of day. */
 export function solutionDay(plan: Plan, sky: SkyFacts, needs: HeatNeeds, day: DayOf): Known<SolutionDay> {
   const size = tankSize(plan)
   if (size === null || !isKnown(needs.tank)) return { needs: ['reservoir/container'] }
-  if (!(day.level.volume_m3 > 0)) return { needs: ['reservoir/lowVolume'] }
+  if (!(day.level.volume_m3 >= PUDDLE_m3)) return { needs: ['reservoir/lowVolume'] }
   const power_W = plan.pump?.power_W
   if (power_W === undefined) return { needs: ['pump/power'] }
   const columns = plan.towers?.perPump ?? plan.towers?.count ?? 1
