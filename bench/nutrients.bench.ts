@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { solveQP } from 'quadprog'
 import { feedAmounts, mixed } from '../src/disciplines/nutrients/composition.ts'
 import { conductivity } from '../src/disciplines/nutrients/equations-conductivity.ts'
@@ -5,8 +6,10 @@ import { nutrientMasses_g_m3 } from '../src/disciplines/nutrients/equations-form
 import { analysedWater, atOwnPh } from '../src/disciplines/nutrients/equations-ph.ts'
 import { saltAmounts } from '../src/disciplines/nutrients/equations-salts.ts'
 import { saturationIndex } from '../src/disciplines/nutrients/equations-saturation.ts'
+import { nutrientsFacts } from '../src/disciplines/nutrients/index.ts'
 import { type RecipeProblem, recipe, share } from '../src/disciplines/nutrients/recipe.ts'
 import { quadraticMinimum } from '../src/kernel/quadratic-program.ts'
+import { parsePlan } from '../src/plan/document.ts'
 import type { Salt } from '../src/tables/salts.ts'
 
 interface Row {
@@ -158,7 +161,24 @@ function chemistryRow(): Row {
   }
 }
 
+/** p95 that the whole feed of a plan may take, ms: recipe, chemistry, acids, bottles. */
+const FEED_ms = 20
+
+function feedRow(): Row {
+  const { plan } = parsePlan(JSON.parse(readFileSync('examples/balcony.plan.json', 'utf8')))
+  const tank = { fill_m3: 0.036, use_m3_d: { low: 0.002, high: 0.004 } }
+  const known = 'known' in nutrientsFacts(plan, tank).batch
+  const { median, p95 } = times(200, () => nutrientsFacts(plan, tank))
+  return {
+    label: 'whole feed of the balcony, p95 over 20 ms',
+    agreed: known,
+    detail: `${p95.toFixed(1)} ms, median ${median.toFixed(1)} ms`,
+    ratio: p95 / FEED_ms,
+    limit: 1,
+  }
+}
+
 export const bench = {
   name: 'nutrients',
-  run: async (): Promise<Row[]> => [...recipeRow(), chemistryRow()],
+  run: async (): Promise<Row[]> => [...recipeRow(), chemistryRow(), feedRow()],
 }

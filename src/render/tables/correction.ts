@@ -23,7 +23,7 @@ function acidText(c: Correction, goal: CorrectionGoal, words: Words, display: Di
   if (!c.penHolds) return [fill(t['correct-pen']!, { width: decimals(goal.penWidth ?? 0, 1, display.decimal) })]
   const { low, high } = c.acid_eq
   const charge = `${decimals(Math.abs((low + high) / 2) * 1000, 1, display.decimal)} meq`
-  if (low <= NO_ACID_eq && high >= -NO_ACID_eq && c.acidOfTopUp_eq <= NO_ACID_eq) return [t['correct-ph-right']!]
+  if (low <= NO_ACID_eq && high >= -NO_ACID_eq) return [t['correct-ph-right']!]
   if (high < 0) return [fill(t['correct-base']!, { ...ph, charge })]
   if (c.acid === null) return [fill(t['correct-acid-none']!, { ...ph, charge })]
   const { product, mass_kg, first_kg } = c.acid
