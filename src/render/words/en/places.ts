@@ -42,6 +42,7 @@ export const places: Readonly<Record<string, string>> = {
   'feed/dumpTo': 'where spent solution goes',
   'feed/sanitiser/strength': 'the strength of the sanitiser',
   'feed/sanitiser/plants': 'whether plants are in the tower',
+  crops: 'the crops',
   reservoir: 'the reservoir',
   'reservoir/container': 'the tank',
   'reservoir/lidHeight': 'the lid’s height',
