@@ -1,11 +1,17 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { layoutFindings } from '../src/disciplines/layout/checks.ts'
+import { layoutFacts } from '../src/disciplines/layout/index.ts'
+import { templatesFindings } from '../src/disciplines/templates/checks.ts'
+import { jointFacts, jointRoom, pocketFacts, templatesFacts } from '../src/disciplines/templates/index.ts'
 import { evaluate } from '../src/evaluate.ts'
 import type { Finding, Remedy, Verdict } from '../src/findings/finding.ts'
 import { withRemedies } from '../src/findings/prove.ts'
 import { inUnit, readQuantity } from '../src/kernel/quantity-text.ts'
 import { parsePlan } from '../src/plan/document.ts'
+import type { Issue } from '../src/plan/issue.ts'
+import { orNull } from '../src/plan/known.ts'
 import { withValue } from '../src/plan/patch.ts'
 import type { PlanDocument } from '../src/plan/plan.ts'
 import { inches, metric } from '../src/render/display.ts'
@@ -25,14 +31,25 @@ const all = [...named, ...varied(VARIATIONS, SEED).map((d, i) => [`variation ${i
 
 const key = (f: Finding): string => `${f.id} ${f.at}`
 const worse: readonly Verdict[] = ['pass', 'watch', 'fail']
-const judged = (d: PlanDocument) => {
+interface Judged {
+  readonly findings: readonly Finding[]
+  readonly issues: readonly Issue[]
+}
+
+const judged = (d: PlanDocument): Judged => {
   const { plan, issues } = parsePlan(d)
   return { findings: evaluate(plan).findings, issues }
 }
 
 /** What is wrong with a remedy, in words; nothing where it holds. */
-function faults(d: PlanDocument, before: readonly Finding[], target: Finding, remedy: Remedy): string[] {
-  const { findings: after, issues } = judged(withValue(d, remedy.set, remedy.to))
+function faults(
+  judge: typeof judged,
+  d: PlanDocument,
+  before: readonly Finding[],
+  target: Finding,
+  remedy: Remedy,
+): string[] {
+  const { findings: after, issues } = judge(withValue(d, remedy.set, remedy.to))
   const now = after.find((f) => key(f) === key(target))
   const what = `${key(target)}: ${remedy.set} → ${remedy.to}`
   const out: string[] = []
@@ -55,7 +72,7 @@ function faults(d: PlanDocument, before: readonly Finding[], target: Finding, re
 }
 
 /** Whether one step less would have cured as well. */
-function stepLessCures(d: PlanDocument, target: Finding, remedy: Remedy): boolean {
+function stepLessCures(judge: typeof judged, d: PlanDocument, target: Finding, remedy: Remedy): boolean {
   const lever = target.levers.find((l) => l.set === remedy.set && 'along' in l)
   if (lever === undefined || !('along' in lever)) return false
   const { unit, to, step } = lever.along
@@ -67,18 +84,28 @@ function stepLessCures(d: PlanDocument, target: Finding, remedy: Remedy): boolea
   const less = read.value - way * (read.spelled === 'in' ? 0.0254 / 16 : step)
   if ((less - start) * way <= step * 1e-6) return false
   const text = `${Number(inUnit(less, unit, read.spelled).toPrecision(9))} ${read.spelled}`
-  const now = judged(withValue(d, remedy.set, text)).findings.find((f) => key(f) === key(target))
+  const now = judge(withValue(d, remedy.set, text)).findings.find((f) => key(f) === key(target))
   return !now || now.verdict === 'pass' || (target.verdict === 'fail' && now.verdict === 'watch')
 }
 
-/** The plans that people see are searched whole; of the others only the joint and its places. */
+/** The plans that people see are judged whole; of the others only the joint and its places, for the sake of time. */
 const whole = new Set<string>([...EXAMPLES, ...BAD])
 const JOINT = /^(layout|templates|pocket)\//
 
-function proved(name: string, document: PlanDocument): readonly Finding[] {
-  const wanted = (f: Finding) => whole.has(name) || JOINT.test(f.id)
-  return withRemedies(document, (d) => judged(d).findings, wanted)
+function jointOnly(document: PlanDocument): Judged {
+  const { plan, issues } = parsePlan(document)
+  const room = jointRoom(plan)
+  const joint = jointFacts(plan, room)
+  const layout = layoutFacts(plan, orNull(joint))
+  const templates = templatesFacts(plan, joint, orNull(layout))
+  const pocket = pocketFacts(plan, orNull(layout))
+  const sites = templatesFindings(plan, { room, templates, pocket })
+  return { findings: [...layoutFindings(plan, layout, templates), ...sites], issues }
 }
+
+const judgeOf = (name: string) => (whole.has(name) ? judged : jointOnly)
+const proved = (name: string, document: PlanDocument): readonly Finding[] =>
+  withRemedies(document, (d) => judgeOf(name)(d).findings)
 
 const counted: string[] = []
 
@@ -89,8 +116,8 @@ describe('every remedy', () => {
       const findings = proved(name, document)
       const offered = findings.flatMap((f) => f.remedies.map((r) => [f, r] as const))
       counted.push(...offered.map(([f]) => f.id))
-      expect(offered.flatMap(([f, r]) => faults(document, findings, f, r))).toEqual([])
-      const tooMuch = offered.filter(([f, r]) => stepLessCures(document, f, r))
+      expect(offered.flatMap(([f, r]) => faults(judgeOf(name), document, findings, f, r))).toEqual([])
+      const tooMuch = offered.filter(([f, r]) => stepLessCures(judgeOf(name), document, f, r))
       expect(tooMuch.map(([f, r]) => `${key(f)}: ${r.set} → ${r.to}`)).toEqual([])
     },
     240_000,
@@ -102,7 +129,7 @@ describe('every remedy', () => {
 })
 
 const page = (id: string): string => join(import.meta.dirname, '..', 'docs/checks', `${id.replace('/', '-')}.md`)
-const findings = all.flatMap(([, d]) => judged(d).findings)
+const findings = all.flatMap(([name, d]) => judgeOf(name)(d).findings)
 const ids = [...new Set([...Object.keys(english.findings), ...findings.map((f) => f.id)])].sort()
 
 describe('every finding', () => {
