@@ -1,5 +1,5 @@
 import { createSignal, For, Show } from 'solid-js'
-import type { Rect } from '../../../render/drawing/primitives.ts'
+import type { Lettering, Rect } from '../../../render/drawing/primitives.ts'
 import type { Sketch, SketchFigure } from '../../../render/tower/sketch.ts'
 import { fieldAt } from '../model/fields.ts'
 import { ofFact, ofField, type Reason } from '../model/reasons.ts'
@@ -16,6 +16,9 @@ const editable = (f: SketchFigure): string | null => {
   const kind = fieldAt(f.why.field)?.kind
   return kind === 'quantity' || kind === 'count' || kind === 'number' ? f.why.field : null
 }
+
+const classes = (t: Lettering, field: boolean, on: boolean): string =>
+  ['live', `face-${t.face}`, `tone-${t.tone}`, t.halo && 'halo', field && 'field', on && 'on'].filter(Boolean).join(' ')
 
 /** Figures on the drawing: one that is a field is edited where it stands, any other opens its why. */
 export function LiveFigures(props: {
@@ -37,8 +40,7 @@ export function LiveFigures(props: {
         return (
           // biome-ignore lint/a11y/useSemanticElements: a figure inside a drawing can be no HTML button
           <text
-            class={`live face-${f.text.face} tone-${f.text.tone}`}
-            classList={{ halo: f.text.halo, field: path !== null, on: path !== null && bench.wanted() === path }}
+            class={classes(f.text, path !== null, path !== null && bench.wanted() === path)}
             role="button"
             tabindex={path === null ? -1 : 0}
             aria-label={path === null ? `${f.text.text}: ${say('why')}` : `${label(path)}: ${f.text.text}`}

@@ -38,7 +38,7 @@ function PinView(props: { readonly pin: Pin; readonly box: Rect }) {
               {(finding) => (
                 // biome-ignore lint/a11y: the same balloon stands in the list, in tab order
                 <g
-                  class={`bal ${finding().verdict}`}
+                  class={`bal ${finding().verdict}${bench.open() === key ? ' on' : ''}`}
                   classList={{ on: bench.open() === key }}
                   data-why={ofFinding(key)}
                   onClick={(e) => {
