@@ -11,7 +11,8 @@ export function placeName(path: string, words: Words): string {
   const number = path.split('/').find((k) => /^\d+$/.test(k))
   const name = words.places[plain.join('/')]
   if (name !== undefined) return number === undefined ? name : `${name} (${Number(number) + 1})`
-  return path
+  const section = words.places[plain.slice(0, -1).join('/')]
+  return section === undefined ? path : `${section} (${plain.at(-1)})`
 }
 
 function slotText(slot: FindingSlot, words: Words, display: Display): string {

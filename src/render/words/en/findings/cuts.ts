@@ -2,7 +2,7 @@ import type { FindingWords } from '../../words.ts'
 
 export const cuts: Readonly<Record<string, FindingWords>> = {
   'cuts/longest-piece': {
-    short: 'Longest piece fits the stock',
+    short: 'Longest piece fits stock',
     pass: 'The longest {what} piece takes {measured}; {must} can be cut from one length.',
     watch: 'The longest {what} piece takes {measured}; {must} can be cut from one length.',
     fail: 'A {what} piece takes {measured}, and no length in stock gives more than {must}: {over} short. Buy a longer one, couple two, or plan it shorter.',

@@ -4,7 +4,8 @@ const bore: Readonly<Record<string, FindingWords>> = {
   'templates/stub-fits': {
     short: 'Stub goes into the column',
     pass: 'The stub goes into the bore with {measured} to spare on each side.',
-    watch: 'The stub goes into the bore with only {measured} to spare on each side; stored pipe is oval, and {want} lets it in.',
+    watch:
+      'The stub goes into the bore with only {measured} to spare on each side; stored pipe is oval, and {want} lets it in.',
     fail: 'The stub is {stub} wide and the bore of the {column} column {bore}, so no hole takes it. Choose a stub of {widest} or less, or a wider column.',
     because: 'A stub that is wider than the bore would cut the pipe in two.',
   },
