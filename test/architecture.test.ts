@@ -3,9 +3,9 @@ import { join, relative } from 'node:path'
 import { cruise } from 'dependency-cruiser'
 import ts from 'typescript'
 import { describe, expect, it } from 'vitest'
-import { importRules } from './import-rules.ts'
 import { units } from '../src/kernel/units.ts'
 import { sources } from '../src/tables/sources.ts'
+import { importRules } from './import-rules.ts'
 
 const root = join(import.meta.dirname, '..')
 

@@ -17,7 +17,7 @@ export const importRules = {
       name: 'disciplines-do-not-import-each-other',
       comment: 'what one needs of another arrives as an argument from evaluate.ts; a type is fine',
       severity: 'error',
-      from: { path: '^src/disciplines/([^/]+)/' },
+      from: { path: '^src/disciplines/([^/]+)/', pathNot: '\\.test\\.ts$' },
       to: { path: '^src/disciplines/([^/]+)/', pathNot: '^src/disciplines/$1/', dependencyTypesNot: ['type-only'] },
     },
     {

@@ -122,7 +122,8 @@ function styleOf(unit: Unit, largest: number, display: Display): Style {
   if (unit === 'd') return { unit: 'd', digits: largest < 10 ? 1 : 0 }
   if (unit === 'm3' && largest < 0.001) return { unit: 'mL', digits: largest < 0.00002 ? 1 : 0 }
   if (unit === 'kg' && largest > 0 && largest < 0.001) return { unit: 'mg', digits: largest < 0.00001 ? 1 : 0 }
-  if (unit === 'kg' && largest < (display.lengths === 'mm' ? 1 : 0.1)) return { unit: 'g', digits: largest < 0.01 ? 2 : 0 }
+  if (unit === 'kg' && largest < (display.lengths === 'mm' ? 1 : 0.1))
+    return { unit: 'g', digits: largest < 0.01 ? 2 : 0 }
   if (unit === 'g_m3' && largest > 0 && largest < 1) return { unit: 'mg/L', digits: 3 }
   // What a floor carries; a kilopascal is a kilonewton per square metre.
   if (unit === 'Pa' && largest < 1e5) return { unit: 'kPa', digits: 1 }
