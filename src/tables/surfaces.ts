@@ -99,3 +99,14 @@ export const shades = table({
     },
   },
 })
+
+/** Colours by which a plan names a surface, and the rows that stand for them. */
+export const colours = {
+  white: 'white-weathered',
+  light: 'pale',
+  grey: 'grey',
+  terracotta: 'terracotta',
+  dark: 'blue-or-green',
+  black: 'black',
+  foil: 'bright-foil',
+} as const satisfies Readonly<Record<string, keyof typeof surfaces.rows>>

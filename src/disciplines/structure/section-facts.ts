@@ -5,7 +5,7 @@ import { films } from '../../tables/heat.ts'
 import { practiceRatios } from '../../tables/practice.ts'
 import { pipePlastics } from '../../tables/pvc-strength.ts'
 import { peopleForces } from '../../tables/stability.ts'
-import { surfaces } from '../../tables/surfaces.ts'
+import { colours, surfaces } from '../../tables/surfaces.ts'
 import type { TemplatesFacts } from '../templates/index.ts'
 import { bucklingHeight, sectionStress, topMovement, warmModulus, warmStrength } from './equations-bending.ts'
 import type { Push } from './equations-tipping.ts'
@@ -29,17 +29,6 @@ export interface SectionFacts {
   readonly height_m: number
   readonly buckling_m: number
 }
-
-/** Colours of the plan and the rows of the table that stand for them. */
-export const SURFACE = {
-  white: 'white-weathered',
-  light: 'pale',
-  grey: 'grey',
-  terracotta: 'terracotta',
-  dark: 'blue-or-green',
-  black: 'black',
-  foil: 'bright-foil',
-} as const
 
 const momentAbout = (pushes: readonly Push[], level_m: number): number =>
   pushes.reduce((sum, p) => sum + p.force_N * Math.max(0, p.height_m - level_m), 0)
@@ -101,7 +90,7 @@ export function sectionFacts(given: {
   if (air_C === undefined) return { needs: ['place/airHigh'] }
   const { worst, whole } = leftSection(templates.section)
   const sun_W_m2 = Math.max(0, ...given.wallSun_W_m2)
-  const absorptance = surfaces.rows[SURFACE[plan.column?.colour ?? 'dark']].absorptance
+  const absorptance = surfaces.rows[colours[plan.column?.colour ?? 'dark']].absorptance
   const wall_C = air_C + (absorptance * sun_W_m2) / films.rows['outdoors-calm'].film_W_m2_K
   const ring_m = Math.min(...stand.siteHeights_m)
   // Pushes on the tank do not bend the column; those of several columns share.

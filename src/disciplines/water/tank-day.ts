@@ -4,7 +4,7 @@ import { siteMasses } from '../../tables/canopy.ts'
 import { conductors, films } from '../../tables/heat.ts'
 import { heatPractice } from '../../tables/heat-day.ts'
 import { standingPractice } from '../../tables/standing.ts'
-import { shades, surfaces } from '../../tables/surfaces.ts'
+import { colours, shades, surfaces } from '../../tables/surfaces.ts'
 import type { FilmFacts } from '../hydraulics/film-facts.ts'
 import type { Range } from '../hydraulics/range.ts'
 import type { TankFacts } from '../reservoir/tank.ts'
@@ -24,17 +24,8 @@ export interface HeatNeeds {
   readonly mouth_m2: number | null
 }
 
-/** Rows of the table that stand for the colours of the plan; no colour is taken as dark, the worst case. */
-export const SURFACE = {
-  white: 'white-weathered',
-  light: 'pale',
-  grey: 'grey',
-  terracotta: 'terracotta',
-  dark: 'blue-or-green',
-  black: 'black',
-  foil: 'bright-foil',
-} as const satisfies Record<string, keyof typeof surfaces.rows>
-export type Colour = keyof typeof SURFACE
+/** No colour is taken as dark, the worst case. */
+export type Colour = keyof typeof colours
 
 const FILM_W_m2_K = {
   out: films.rows['outdoors-calm'].film_W_m2_K,
@@ -64,7 +55,7 @@ export function pumpDuty(plan: Plan): number {
 /** Outside film of a colour: bright foil cannot shine heat away. */
 function outsideFilm(colour: Colour, outdoors: boolean): number {
   const film = outdoors ? FILM_W_m2_K.out : FILM_W_m2_K.in
-  const lost = EMITTANCE - surfaces.rows[SURFACE[colour]].emittance
+  const lost = EMITTANCE - surfaces.rows[colours[colour]].emittance
   return Math.max(1, film - radiationFilm({ emittance: Math.max(0, lost), temperature_C: SURFACE_C }))
 }
 
@@ -85,7 +76,7 @@ function wallOf(s: Skin): SunlitWall {
     area_m2: s.area_m2,
     conductance_W_m2_K: wallConductance({ inside_W_m2_K: s.inside_W_m2_K, outside_W_m2_K, layers: s.layers }),
     outside_W_m2_K,
-    absorptance: surfaces.rows[SURFACE[s.colour]].absorptance,
+    absorptance: surfaces.rows[colours[s.colour]].absorptance,
     sun_W_m2: s.sun_W_m2,
   }
 }
