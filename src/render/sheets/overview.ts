@@ -3,6 +3,7 @@ import type { Finding } from '../../findings/finding.ts'
 import { quantity } from '../../kernel/units.ts'
 import { isKnown, orNull } from '../../plan/known.ts'
 import { dimension } from '../drawing/dimension.ts'
+import { lettersWidth } from '../drawing/letters.ts'
 import { balloon } from '../drawing/marks.ts'
 import { type Drawing, lettering, line, type Point, type Primitive } from '../drawing/primitives.ts'
 import { moved } from '../drawing/transform.ts'
@@ -19,9 +20,7 @@ import { fittingScale } from './scale.ts'
 const ABOVE_mm = 12
 const BELOW_mm = 15
 const LEFT_mm = 21
-const MARKS_mm = 17
-/** A shorter dimension would set its figure outside, over its neighbour; the table of numbers says it then. */
-const ROOM_FOR_FIGURE_mm = 11
+const LEAST_MARKS_mm = 17
 const WORDS_mm = 52
 
 /** What is wrong first, then what is to be watched; what cannot be judged yet is not on paper. */
@@ -64,9 +63,13 @@ function views(
   const { body } = c.room
   const templates = orNull(c.facts.templates)
   const { foot_m, top_m, lid_m } = levels({ plan: c.plan, layout })
+  const figures = levelsOf(layout).map((l) =>
+    lettersWidth({ text: c.figure(l.marked_m), face: 'drafting', size_mm: 3 }),
+  )
+  const marks_mm = Math.max(LEAST_MARKS_mm, 8 + Math.max(...figures))
   const half_m = elevation({ plan: c.plan, layout, templates, ratio: 1 }).half_m
   const room = {
-    width_mm: widthOf(body) - LEFT_mm - MARKS_mm - WORDS_mm - 10,
+    width_mm: widthOf(body) - LEFT_mm - marks_mm - WORDS_mm - 10,
     height_mm: heightOf(body) - ABOVE_mm - BELOW_mm - 4,
   }
   const { ratio, reduction } = fittingScale({
@@ -79,7 +82,7 @@ function views(
   const x0 = body.left + LEFT_mm + half_m * ratio
   const y0 = body.bottom + BELOW_mm
   const up = (m: number) => m * ratio
-  const marksX = half_m * ratio + 4 + MARKS_mm
+  const marksX = half_m * ratio + 4 + marks_mm
   const surfaceX = marksX + 3
   const width = layout.circumference_m * ratio
   const surface = moved(unrolled({ layout, templates, ratio }), [surfaceX, up(foot_m)])
@@ -109,6 +112,8 @@ function views(
   const left = -half_m * ratio
   const first = foot_m + layout.firstMark_m
   const from_m = lid_m !== null && lid_m > foot_m && layout.lid_m !== null ? lid_m : foot_m
+  // A shorter dimension would set its figure outside, over its neighbour; the table of numbers says it then.
+  const roomy = (m: number) => up(m) > 2 + lettersWidth({ text: c.figure(m), face: 'drafting', size_mm: 3.2 })
   const dims: Drawing = [
     ...dimension({
       from: [left - 3, up(foot_m)],
@@ -116,7 +121,7 @@ function views(
       offset_mm: 11,
       figure: c.figure(layout.columnLength_m),
     }),
-    ...(up(first - from_m) > ROOM_FOR_FIGURE_mm
+    ...(roomy(first - from_m)
       ? dimension({
           from: [left - 3, up(from_m)],
           to: [left - 3, up(first)],
@@ -124,7 +129,7 @@ function views(
           figure: c.figure(first - from_m),
         })
       : []),
-    ...(pitch_m === null || up(pitch_m) < ROOM_FOR_FIGURE_mm
+    ...(pitch_m === null || !roomy(pitch_m)
       ? []
       : dimension({
           from: [left - 3, up(first)],

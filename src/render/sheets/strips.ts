@@ -2,8 +2,15 @@ import type { LayoutFacts } from '../../disciplines/layout/index.ts'
 import { isKnown } from '../../plan/known.ts'
 import { practiceLengths } from '../../tables/practice.ts'
 import { dimension } from '../drawing/dimension.ts'
-import { note } from '../drawing/marks.ts'
-import { type Drawing, lettering, line, type Primitive, polyline, rectangle } from '../drawing/primitives.ts'
+import {
+  type Drawing,
+  lettering,
+  line,
+  type Point,
+  type Primitive,
+  polyline,
+  rectangle,
+} from '../drawing/primitives.ts'
 import { moved } from '../drawing/transform.ts'
 import { actions } from '../paper/words.ts'
 import { topLeft, widthOf } from './compose.ts'
@@ -30,17 +37,21 @@ function stripPiece(
 ): Drawing {
   const tab = tab_mm()
   const out: Primitive[] = [rectangle({ left: 0, right: length, bottom: 0, top: STRIP_mm }, 'cut', { layer: 'strip' })]
-  for (const m of marks) {
+  // Lines that stand close take turns on two rows, and only their numbers.
+  let told = Number.NEGATIVE_INFINITY
+  let row = 0
+  marks.forEach((m, k) => {
     out.push(line([m.x, 0], [m.x, STRIP_mm], 'visible', { layer: 'strip-mark' }))
-    const flip = m.x > length - 16
-    out.push(
-      ...(note({
-        at: [m.x + (flip ? -1.6 : 1.6), STRIP_mm - 4.4],
-        lines: [m.text],
-        anchor: flip ? 'end' : 'start',
-      }) as Primitive[]),
-    )
-  }
+    const after = (marks[k + 1]?.x ?? length + 20) - m.x
+    const alone = m.x - told >= 18 && after >= 18
+    const text = alone ? m.text : m.text.replace(/^\D+/, '')
+    const flip = m.x > length - (alone ? 16 : 6)
+    // A number that is turned back at the end of the piece reaches toward the one before it.
+    row = m.x - told < (flip ? 36 : 6) ? 1 - row : 0
+    told = m.x
+    const at: Point = [m.x + (flip ? -1.6 : 1.6), STRIP_mm - 4.4 - 4 * row]
+    out.push(lettering(at, text, { size_mm: alone ? 2.9 : 2.4, anchor: flip ? 'end' : 'start', halo: true }))
+  })
   out.push(
     lettering([length * 0.27, 2.6], letter(i), {
       size_mm: 4,
@@ -100,14 +111,13 @@ export function stripSheet(c: Context): Drafted {
     at: (l.turn_rad / (2 * Math.PI)) * plan.length,
     text: c.say('strip-line', { n: String(l.number) }),
   }))
-  const dense = layout.lines.length > 1 && plan.length / layout.lines.length < 17
   const [x, y] = topLeft(c)
   const out: Primitive[] = []
   plan.pieces.forEach((p, i) => {
     const last = i === plan.pieces.length - 1
     const own = marks
       .filter((m) => m.at >= p.from - 1e-6 && m.at < p.to - 1e-6)
-      .map((m, k) => ({ x: m.at - p.from, text: dense ? (k % 3 === 0 ? m.text.replace(/\D+/, '') : '') : m.text }))
+      .map((m) => ({ x: m.at - p.from, text: m.text }))
     const top = y - 2 - i * (STRIP_mm + GAP_mm)
     const piece = stripPiece(c, own, p.to - p.from, i, last)
     out.push(...moved(piece, [x, top - STRIP_mm]))

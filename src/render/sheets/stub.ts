@@ -3,6 +3,7 @@ import { isKnown } from '../../plan/known.ts'
 import { practiceLengths } from '../../tables/practice.ts'
 import { bounds } from '../drawing/bounds.ts'
 import { angleDimension, dimension } from '../drawing/dimension.ts'
+import { lettersWidth } from '../drawing/letters.ts'
 import { leader, note } from '../drawing/marks.ts'
 import { contour, type Drawing, line, type Point, polyline } from '../drawing/primitives.ts'
 import { moved, turned } from '../drawing/transform.ts'
@@ -45,7 +46,6 @@ function wrapBlock(c: Context, t: TemplatesFacts): Drawing {
   const right = [heightAt(mouth, width), heightAt(end, width)] as const
   const mid = width / 2
   const top = Math.max(...end.map((p) => p[1]))
-  const at = end[Math.round(end.length * 0.3)] ?? [0, 0]
   const mitre = t.joint.end.kind === 'mitre'
   const saw = mitre ? c.say('stub-saw', { angle: c.angle(t.stub.saw_rad ?? 0) }) : c.say('stub-cope')
   const tilted = t.joint.mouthTilt_rad !== 0
@@ -79,7 +79,7 @@ function wrapBlock(c: Context, t: TemplatesFacts): Drawing {
       offset_mm: -7,
       figure: c.say('stub-round', { w: c.size(width / 1000), paper: paperFigure(c, t.joint.paper_m) }),
     }),
-    ...leader({ to: at, elbow: [at[0] - 9, Math.max(at[1] + 5, top - 6)], lines: [saw] }),
+    ...sawNote(end, width, saw),
     ...note({ at: [0, heightAt(end, 0) + 3.6], lines: [c.say('upper-side')] }),
     ...note({ at: [mid, top + 2], lines: [c.say('lower-side')], anchor: 'middle' }),
     ...note({
@@ -93,6 +93,19 @@ function wrapBlock(c: Context, t: TemplatesFacts): Drawing {
       turn_rad: Math.PI / 2,
     }),
   ]
+}
+
+/** What the curve is, left of its crest where there is room for the words, else right of it. */
+function sawNote(end: readonly Point[], width: number, text: string): Drawing {
+  const heights = end.map((p) => p[1])
+  const top = Math.max(...heights)
+  const flat = top - Math.min(...heights) < 16
+  const reach = lettersWidth({ text, face: 'drafting', size_mm: 2.9 }) + 14
+  const left = !flat && width * 0.3 > reach
+  const x = width * (left ? 0.3 : 0.72)
+  const y = heightAt(end, x)
+  const elbow: Point = left ? [x - 9, Math.max(y + 5, top - 6)] : [x + 5, y + 7]
+  return leader({ to: [x, y], elbow, lines: [text] })
 }
 
 /** The stub from the side as it lies on the saw, its long line below. */

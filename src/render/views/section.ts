@@ -57,7 +57,7 @@ function frameOf(t: TemplatesFacts): Frame {
   const [, high] = edges(t, R)
   const mouthTop = stubPoint(stub.angle_rad, t.joint.axisLength_m, stub.stubRadius_m)[1]
   const air = 0.35 * R
-  return { low: low - air - 0.2 * R, high: Math.max(high + air, mouthTop + 0.05 * R) }
+  return { low: Math.min(low - air - 0.2 * R, -0.15 * R), high: Math.max(high + air, mouthTop + 0.05 * R) }
 }
 
 function walls(t: TemplatesFacts, k: number, { low, high }: Frame): Drawing {
