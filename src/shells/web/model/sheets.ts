@@ -11,6 +11,7 @@ export function sheetsMade(ask: SheetsAsk): { readonly answer: Promise<SheetsAns
       done(data)
     }
     worker.onerror = (e) => done({ kind: 'failed', message: e.message })
+    worker.postMessage(ask)
   })
   return { answer, cancel: () => worker.terminate() }
 }
