@@ -2,7 +2,7 @@ import type { LayoutFacts, Site } from '../../disciplines/layout/index.ts'
 import { isKnown } from '../../plan/known.ts'
 import { practiceLengths } from '../../tables/practice.ts'
 import { decimals } from '../display.ts'
-import type { Drawing } from '../drawing/primitives.ts'
+import type { Drawing, Point } from '../drawing/primitives.ts'
 import { type Column, table } from '../paper/table.ts'
 import { actions, paragraph } from '../paper/words.ts'
 import { topLeft, widthOf } from './compose.ts'
@@ -53,11 +53,8 @@ function lines(c: Context, layout: LayoutFacts): readonly string[] {
   ]
 }
 
-/** Heights and arcs to mark, one datum for all. */
-export function markingSheet(c: Context): Drafted {
-  if (!isKnown(c.facts.layout)) return c.facts.layout
-  const layout = c.facts.layout.known
-  const { drawing: room, body } = c.room
+/** The two tables: heights from the datum, lines round the pipe. */
+function tablesOf(c: Context, layout: LayoutFacts) {
   const from = c.say(layout.datum === 'foot' ? 'from-foot' : 'from-top')
   const heights: readonly Column[] = [
     { heading: from, align: 'figures' },
@@ -85,6 +82,18 @@ export function markingSheet(c: Context): Drafted {
     c.unit,
     offFigure(c, l.arc.error_m),
   ])
+  return { heights, rows, arcs, arcRows }
+}
+
+const remark = (c: Context, at: Point, width_mm: number) =>
+  paragraph({ at, width_mm, text: c.say('exact-off'), face: 'italic', size_mm: 3.2 })
+
+/** Heights and arcs to mark, one datum for all. */
+export function markingSheet(c: Context): Drafted {
+  if (!isKnown(c.facts.layout)) return c.facts.layout
+  const layout = c.facts.layout.known
+  const { drawing: room, body } = c.room
+  const { heights, rows, arcs, arcRows } = tablesOf(c, layout)
   const [x, y] = topLeft(c)
   const middle = x + widthOf(body) * 0.54
   const pages: Drawing[] = []
@@ -118,13 +127,7 @@ export function markingSheet(c: Context): Drafted {
         ? actions({ at: [middle, under], width_mm: room.right - middle, height_mm: under - body.bottom, lines: words })
         : null
     words = text?.rest ?? words
-    const off = paragraph({
-      at: [x, y - (a?.height_mm ?? 0) - 3],
-      width_mm: middle - x - 10,
-      text: c.say('exact-off'),
-      face: 'italic',
-      size_mm: 3.2,
-    })
+    const off = remark(c, [x, y - (a?.height_mm ?? 0) - 3], middle - x - 10)
     const explained = done && pages.length === 0 && y - (a?.height_mm ?? 0) - off.height_mm - 3 > body.bottom
     const below = y - (a?.height_mm ?? 0) - 8 - (explained ? off.height_mm : 0)
     const more =

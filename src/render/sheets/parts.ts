@@ -61,10 +61,8 @@ const toolText = (c: Context, t: Tool): readonly string[] => [
   t.label ?? sizesOf(c, t.sizes),
 ]
 
-/** Tables one under the other, over as many pages as their rows take. */
-function flow(c: Context, facts: PartsFacts): readonly Drawing[] {
-  const [x, y] = topLeft(c)
-  const width_mm = widthOf(c.room.drawing)
+/** The rows of the list, and what is said below it. */
+function partsTable(c: Context, facts: PartsFacts) {
   const priced = facts.parts.some((p) => p.price_money !== null)
   const columns: readonly Column[] = [
     { heading: c.say('col-part'), align: 'words' },
@@ -90,6 +88,14 @@ function flow(c: Context, facts: PartsFacts): readonly Drawing[] {
     facts.joints === null || facts.joints.area_m2 === 0
       ? ''
       : ` ${c.say('parts-joints', { area: areaText(c, facts.joints.area_m2) })}`
+  return { columns, rows, closing: `${sum}.${joints}` }
+}
+
+/** Tables one under the other, over as many pages as their rows take. */
+function flow(c: Context, facts: PartsFacts): readonly Drawing[] {
+  const [x, y] = topLeft(c)
+  const width_mm = widthOf(c.room.drawing)
+  const { columns, rows, closing } = partsTable(c, facts)
   const pages: Drawing[][] = [[]]
   let low = y
   const bottom = c.room.body.bottom
@@ -120,7 +126,7 @@ function flow(c: Context, facts: PartsFacts): readonly Drawing[] {
   }
   flowTable(columns, rows)
   if (low - bottom < 16) turn()
-  const note = paragraph({ at: [x, low - 3], width_mm, text: `${sum}.${joints}`, size_mm: 3.3, face: 'italic' })
+  const note = paragraph({ at: [x, low - 3], width_mm, text: closing, size_mm: 3.3, face: 'italic' })
   pages.at(-1)!.push(note.drawing)
   low -= note.height_mm + 9
   if (low - bottom < 40) turn()
@@ -128,10 +134,6 @@ function flow(c: Context, facts: PartsFacts): readonly Drawing[] {
   pages.at(-1)!.push(head.drawing)
   low -= head.height_mm
   const half = Math.ceil(facts.tools.length / 2)
-  const toolRows = Array.from({ length: half }, (_, i) => {
-    const [a, b] = [facts.tools[i]!, facts.tools[i + half]]
-    return [toolText(c, a), b === undefined ? null : toolText(c, b)] as const
-  })
   const toolColumns: readonly Column[] = [
     { heading: '', align: 'words' },
     { heading: '', align: 'words' },
@@ -147,8 +149,8 @@ function flow(c: Context, facts: PartsFacts): readonly Drawing[] {
       size_mm: 3.2,
       boxed: true,
     })
-  let leftRows: readonly (readonly string[])[] = toolRows.map((r) => r[0])
-  let rightRows: readonly (readonly string[])[] = toolRows.flatMap((r) => (r[1] === null ? [] : [r[1]]))
+  let leftRows: readonly (readonly string[])[] = facts.tools.slice(0, half).map((t) => toolText(c, t))
+  let rightRows: readonly (readonly string[])[] = facts.tools.slice(half).map((t) => toolText(c, t))
   let tries = 0
   while ((leftRows.length > 0 || rightRows.length > 0) && tries++ < 20) {
     const a = place(leftRows, x, low)

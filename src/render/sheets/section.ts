@@ -1,13 +1,13 @@
 import { isKnown, orNull } from '../../plan/known.ts'
 import { bounds } from '../drawing/bounds.ts'
-import type { Primitive } from '../drawing/primitives.ts'
+import type { Drawing, Point, Primitive } from '../drawing/primitives.ts'
 import { paragraph, subheading } from '../paper/words.ts'
 import { stubSection } from '../views/section.ts'
 import { fill } from '../words/fill.ts'
 import { heightOf, hung, topLeft, widthOf } from './compose.ts'
 import type { Context, Drafted } from './context.ts'
 import { cupBlock } from './gauge.ts'
-import { findingList } from './overview.ts'
+import { findingList } from './open-findings.ts'
 import { fittingScale } from './scale.ts'
 import { slotTextOf } from './slots.ts'
 
@@ -20,6 +20,25 @@ function cautionsOf(c: Context): readonly string[] {
   return [...counts.entries()]
     .sort((a, b) => b[1] - a[1])
     .flatMap(([k]) => (c.words.cautions[k] === undefined ? [] : [fill(c.words.cautions[k], slotTextOf(c, slots))]))
+}
+
+/** As many cautions as the page has room for, from a point down. */
+function beware(c: Context, [x, top]: Point, width_mm: number): Drawing {
+  const cautions = cautionsOf(c)
+  const { bottom } = c.room.body
+  if (cautions.length === 0 || top - bottom <= 26) return []
+  const head = subheading({ at: [x, top], text: c.say('cautions-title'), width_mm })
+  const out: Primitive[] = [...head.drawing]
+  let low = top - head.height_mm
+  const closing = (at: Point) => paragraph({ at, width_mm, text: c.say('cautions-more'), size_mm: 3.2, face: 'italic' })
+  const kept = closing([x, low]).height_mm + 1
+  for (const text of cautions) {
+    const block = paragraph({ at: [x, low], width_mm, text, size_mm: 3.4 })
+    if (low - block.height_mm - kept < bottom) break
+    out.push(...block.drawing)
+    low -= block.height_mm + 1.6
+  }
+  return [...out, ...closing([x, low]).drawing]
 }
 
 /** Section through a stub; beside and below it what is to be mended and what to beware of. */
@@ -60,29 +79,7 @@ export function sectionSheet(c: Context): Drafted {
   const found = findingList(c, [x, low], clear, low - body.bottom)
   out.push(...found.drawing)
   low -= found.height_mm + 6
-  const cautions = cautionsOf(c)
-  if (cautions.length > 0 && low - body.bottom > 26) {
-    const head = subheading({ at: [x, low], text: c.say('cautions-title'), width_mm: clear })
-    out.push(...head.drawing)
-    low -= head.height_mm
-    const after = paragraph({
-      at: [x, low],
-      width_mm: clear,
-      text: c.say('cautions-more'),
-      size_mm: 3.2,
-      face: 'italic',
-    })
-    for (const text of cautions) {
-      const block = paragraph({ at: [x, low], width_mm: clear, text, size_mm: 3.4 })
-      if (low - block.height_mm - after.height_mm - 1 < body.bottom) break
-      out.push(...block.drawing)
-      low -= block.height_mm + 1.6
-    }
-    out.push(
-      ...paragraph({ at: [x, low], width_mm: clear, text: c.say('cautions-more'), size_mm: 3.2, face: 'italic' })
-        .drawing,
-    )
-  }
+  out.push(...beware(c, [x, low], clear))
   const n = isKnown(c.facts.layout) ? String(c.facts.layout.known.plants) : c.say('number-blank')
   return {
     pages: [
