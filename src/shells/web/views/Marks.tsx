@@ -10,7 +10,9 @@ export function Marks(props: { readonly layout: LayoutFacts }) {
   return (
     <section>
       <h2>{say('marks')}</h2>
-      <p class="src">{say('marks-text', { datum: say(props.layout.datum) })}</p>
+      <p class="src" data-why={ofFact('layout/lines')}>
+        {say('marks-text', { datum: say(props.layout.datum) })}
+      </p>
       <table class="marks">
         <thead>
           <tr>
