@@ -11,13 +11,13 @@ export const chemistrySources = sourcesOf({
   'CRC.conductivity': {
     kind: 'handbook',
     cite: 'CRC Handbook of Chemistry and Physics, ionic conductivity and diffusion at infinite dilution',
-    where: 'open transcription of the table',
+    where: 'openly published copy of the table',
     read: '2026-11-25',
   },
   'CRC.solubility': {
     kind: 'handbook',
     cite: 'CRC Handbook of Chemistry and Physics, 98th edition, aqueous solubility of inorganic compounds at various temperatures',
-    where: 'open transcription of the table, mass % of anhydrous solute',
+    where: 'openly published copy of the table, mass % of anhydrous solute',
     read: '2026-11-25',
   },
   'CRC.KCl': {
