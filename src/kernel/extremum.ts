@@ -1,4 +1,5 @@
-const GOLDEN = (Math.sqrt(5) - 1) / 2
+/** The smaller part of a length in the golden section. */
+const SECTION = (3 - Math.sqrt(5)) / 2
 
 /** A place and the value of a function there. */
 export interface Extremum {
@@ -6,29 +7,48 @@ export interface Extremum {
   readonly value: number
 }
 
-/** Golden-section search of the least value of a function that falls and then rises between `low` and `high`. */
-function golden(f: (x: number) => number, low: number, high: number, within: number): Extremum {
+/**
+ * Least value of a function that falls and then rises between `low` and `high`: a parabola through the three best places
+ * where it can be trusted, a golden section where not (R. P. Brent, Algorithms for Minimization without Derivatives, 1973,
+ * chapter 5).
+ */
+function brent(f: (x: number) => number, low: number, high: number, within: number): Extremum {
   let [a, b] = [low, high]
-  let c = b - GOLDEN * (b - a)
-  let d = a + GOLDEN * (b - a)
-  let fc = f(c)
-  let fd = f(d)
-  while (b - a > within) {
-    if (fc <= fd) {
-      ;[b, d, fd] = [d, c, fc]
-      c = b - GOLDEN * (b - a)
-      fc = f(c)
+  let x = a + SECTION * (b - a)
+  let [w, v] = [x, x]
+  let fx = f(x)
+  let [fw, fv] = [fx, fx]
+  let [step, before] = [0, 0]
+  for (;;) {
+    const middle = (a + b) / 2
+    if (Math.abs(x - middle) + (b - a) / 2 <= 2 * within) return { at: x, value: fx }
+    const r = (x - w) * (fx - fv)
+    const q = (x - v) * (fx - fw)
+    const under = 2 * (q - r)
+    const over = (x - v) * q - (x - w) * r
+    const p = under > 0 ? -over : over
+    const d = Math.abs(under)
+    const trusted = Math.abs(p) < Math.abs((d * before) / 2) && p > d * (a - x) && p < d * (b - x)
+    before = trusted ? step : x < middle ? b - x : a - x
+    step = trusted ? p / d : SECTION * before
+    if (trusted && (x + step - a < 2 * within || b - x - step < 2 * within)) step = x < middle ? within : -within
+    const u = x + (Math.abs(step) >= within ? step : Math.sign(step) * within)
+    const fu = f(u)
+    if (fu <= fx) {
+      if (u < x) b = x
+      else a = x
+      ;[v, fv, w, fw, x, fx] = [w, fw, x, fx, u, fu]
     } else {
-      ;[a, c, fc] = [c, d, fd]
-      d = a + GOLDEN * (b - a)
-      fd = f(d)
+      if (u < x) a = u
+      else b = u
+      if (fu <= fw || w === x) [v, fv, w, fw] = [w, fw, u, fu]
+      else if (fu <= fv || v === x || v === w) [v, fv] = [u, fu]
     }
   }
-  return fc <= fd ? { at: c, value: fc } : { at: d, value: fd }
 }
 
 /**
- * Least value of a continuous function between two ends: a scan in `pieces` steps, then golden section round the best.
+ * Least value of a continuous function between two ends: a scan in `pieces` steps, then Brent's search round the best.
  * By default the value is good to the rounding of floating point; the ends themselves count.
  */
 export function minimum(given: {
@@ -50,7 +70,7 @@ export function minimum(given: {
   }
   const from = low + Math.max(0, place - 1) * step
   const to = Math.min(high, low + (place + 1) * step)
-  const fine = golden(f, from, to, within * (high - low))
+  const fine = brent(f, from, to, within * (high - low))
   return fine.value < best.value ? fine : best
 }
 
@@ -75,17 +95,18 @@ export function patternMinimum(given: {
   const { of: f, start, steps, halvings = 30, most = 4000 } = given
   const moves = directions(start.length)
   let at = [...start]
+  let next = [...start]
   let value = f(at)
   let scale = 1
   let tried = 0
   for (let halving = 0; halving < halvings && tried < most; ) {
     let moved = false
     for (const move of moves) {
-      const next = at.map((x, i) => x + scale * move[i]! * steps[i]!)
+      for (let i = 0; i < at.length; i++) next[i] = at[i]! + scale * move[i]! * steps[i]!
       const found = f(next)
       tried++
       if (found < value) {
-        ;[at, value, moved] = [next, found, true]
+        ;[at, next, value, moved] = [next, at, found, true]
         break
       }
     }

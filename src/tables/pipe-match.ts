@@ -28,6 +28,10 @@ export interface PipesNear {
 const ids = Object.keys(pipes.rows) as PipeId[]
 const entries: readonly (readonly [PipeId, PipeRow])[] = ids.map((id) => [id, pipes.rows[id]])
 
+const sizes_m: readonly number[] = [...new Set(entries.map(([, row]) => row.outside_m))]
+/** Sizes that are named as nearest. */
+const NAMED = 6
+
 const ascending = (values: readonly number[]): number[] => [...new Set(values)].sort((a, b) => a - b)
 
 /** Rows near a measured outside diameter (circumference over π) and, where given, a measured wall. */
@@ -35,14 +39,17 @@ export function pipesNear(given: { readonly outside_m: number; readonly wall_m?:
   const { outside_m, wall_m } = given
   if (!(outside_m > 0)) throw new RangeError(`pipesNear: outside_m must be positive, got ${outside_m}`)
   if (wall_m !== undefined && !(wall_m > 0)) throw new RangeError(`pipesNear: wall_m must be positive, got ${wall_m}`)
+  const reach_m = practiceLengths.rows['pipe-match'].high_m
+  const apart_m = sizes_m.map((size) => Math.abs(size - outside_m)).sort((a, b) => a - b)
+  const far_m = Math.max(apart_m[NAMED - 1]!, reach_m + 1e-12)
   const near = entries
+    .filter(([, row]) => Math.abs(row.outside_m - outside_m) <= far_m)
     .map(([id, row]) => ({
       id,
       distance_m: Math.abs(row.outside_m - outside_m),
       wallDistance_m: wall_m === undefined ? null : Math.abs(row.wall_m - wall_m),
     }))
     .sort((a, b) => a.distance_m - b.distance_m || (a.wallDistance_m ?? 0) - (b.wallDistance_m ?? 0))
-  const reach_m = practiceLengths.rows['pipe-match'].high_m
   const { low, high } = practiceRatios.rows['measured-wall']
   const fits = near.filter(({ id, distance_m }) => {
     const share = wall_m === undefined ? 1 : wall_m / pipes.rows[id].wall_m
@@ -53,7 +60,7 @@ export function pipesNear(given: { readonly outside_m: number; readonly wall_m?:
   const seen = new Set<number>()
   const nearest = near.filter(({ id }) => {
     const size = pipes.rows[id].outside_m
-    return seen.has(size) ? false : seen.add(size).size <= 6
+    return seen.has(size) ? false : seen.add(size).size <= NAMED
   })
   return {
     matches: fits,

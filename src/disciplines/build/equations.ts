@@ -101,11 +101,13 @@ export function criticalPath<Id extends string>(tasks: readonly Task<Id>[]): rea
  */
 export function oneBuilder<Id extends string>(tasks: readonly Task<Id>[]): readonly Timed<Id>[] {
   const order = inOrder('oneBuilder', tasks)
-  const behind = new Map<Id, number>()
-  for (const t of [...order].reverse()) {
-    const after = order.flatMap((u) => u.needs.flatMap((n) => (n.step === t.id ? [n.wait_s + behind.get(u.id)!] : [])))
-    behind.set(t.id, t.lasts_s + Math.max(0, ...after))
-  }
+  const behind = new Map<Id, number>(order.map((t) => [t.id, t.lasts_s]))
+  const lasts = new Map<Id, number>(behind)
+  for (const t of [...order].reverse())
+    for (const n of t.needs) {
+      const way = lasts.get(n.step)! + n.wait_s + behind.get(t.id)!
+      if (way > behind.get(n.step)!) behind.set(n.step, way)
+    }
   const timed = new Map<Id, Timed<Id>>()
   let free_s = 0
   while (timed.size < tasks.length) {

@@ -1,5 +1,3 @@
-import { maximum } from '../../kernel/extremum.ts'
-
 /** A part of the turn round the column. */
 export interface Arc {
   readonly from_rad: number
@@ -66,6 +64,62 @@ const EMPTY: Section = {
   centroidY_m: 0,
 }
 
+/** A quadratic form of the place about a centroid. */
+interface Form {
+  readonly xx: number
+  readonly xy: number
+  readonly yy: number
+  readonly xc: number
+  readonly yc: number
+}
+
+/** Steps per half turn in which an arc is looked over. */
+const LOOKS = 10
+
+/** Value of a form on a circle of radius `r` at the angle φ, with its first and second derivative by φ. */
+function alongCircle({ xx, xy, yy, xc, yc }: Form, r: number, phi: number) {
+  const [rx, ry] = [r * Math.cos(phi), r * Math.sin(phi)]
+  const [x, y] = [rx - xc, ry - yc]
+  const [gx, gy] = [xx * x + xy * y, xy * x + yy * y]
+  return {
+    value: gx * x + gy * y,
+    slope: 2 * (gy * rx - gx * ry),
+    bend: 2 * (xx * ry * ry - 2 * xy * rx * ry + yy * rx * rx - gx * rx - gy * ry),
+  }
+}
+
+/** Greatest value of a form on an arc: at its ends, or with `inside` also where it is level between them. */
+function mostOnArc(form: Form, r: number, { from_rad: a, to_rad: b }: Arc, inside: boolean): number {
+  const [first, last] = [alongCircle(form, r, a), alongCircle(form, r, b)]
+  const ends = Math.max(first.value, last.value)
+  if (!inside) return ends
+  const pieces = Math.max(4, Math.ceil((LOOKS * (b - a)) / Math.PI))
+  let most = ends
+  let rising = first.slope > 0
+  for (let i = 1; i <= pieces; i++) {
+    const to = i === pieces ? b : a + (i * (b - a)) / pieces
+    const rises = (i === pieces ? last : alongCircle(form, r, to)).slope > 0
+    if (rising && !rises) most = Math.max(most, topBetween(form, r, a + ((i - 1) * (b - a)) / pieces, to))
+    rising = rises
+  }
+  return most
+}
+
+/** The top between two places at which a form rises and falls: Newton's steps on its slope, halving where they leave. */
+function topBetween(form: Form, r: number, low: number, high: number): number {
+  let [a, b] = [low, high]
+  let at = (a + b) / 2
+  for (;;) {
+    const { value, slope, bend } = alongCircle(form, r, at)
+    if (slope > 0) a = at
+    else b = at
+    const next = at - slope / bend
+    const to = bend < 0 && next > a && next < b ? next : (a + b) / 2
+    if (Math.abs(to - at) < 1e-9) return value
+    at = to
+  }
+}
+
 /** Section made of layers of the wall; `edges` lists radii with the arcs left there, innermost and outermost included. */
 export function sectionOf(
   layers: readonly Layer[],
@@ -93,23 +147,18 @@ export function sectionOf(
   const I1 = (Ixx + Iyy) / 2 - half
   const I2 = (Ixx + Iyy) / 2 + half
   const [c, s] = [Math.cos(turn), Math.sin(turn)]
-  const stressSquared = (radius: number) => (phi: number) => {
-    const x = radius * Math.cos(phi) - xc
-    const y = radius * Math.sin(phi) - yc
-    return ((y * c - x * s) / I1) ** 2 + ((x * c + y * s) / I2) ** 2
+  // (y'/I1)² + (x'/I2)² as a quadratic form xx x² + 2 xy x y + yy y² about the centroid.
+  const form = {
+    xx: (s / I1) ** 2 + (c / I2) ** 2,
+    xy: (c * s) / I2 ** 2 - (c * s) / I1 ** 2,
+    yy: (c / I1) ** 2 + (s / I2) ** 2,
+    xc,
+    yc,
   }
   let most = 0
-  const outer = Math.max(...edges.map(({ radius_m }) => radius_m))
-  for (const { radius_m, left } of edges) {
-    const of = stressSquared(radius_m)
-    for (const { from_rad: a, to_rad: b } of left) {
-      const pieces = Math.max(4, Math.ceil((10 * (b - a)) / Math.PI))
-      most = Math.max(
-        most,
-        radius_m === outer ? maximum({ of, low: a, high: b, pieces, within: 1e-5 }).value : Math.max(of(a), of(b)),
-      )
-    }
-  }
+  const outer = edges.reduce((widest, { radius_m }) => Math.max(widest, radius_m), 0)
+  for (const { radius_m, left } of edges)
+    for (const arc of left) most = Math.max(most, mostOnArc(form, radius_m, arc, radius_m === outer))
   return {
     area_m2: A,
     inertiaLeast_m4: I1,

@@ -27,7 +27,8 @@ function spanBetween(
   if (deep >= 0) return { from_rad: middle, to_rad: middle }
   const side = (end: number) =>
     excess(end) <= slack ? end : root({ of: excess, low: middle, high: end, within: 1e-12 })
-  return { from_rad: side(left), to_rad: side(right) }
+  const to_rad = side(right)
+  return { from_rad: middle === 0 && left === -right ? -to_rad : side(left), to_rad }
 }
 
 /** Part of the turn that an axis-cut opening takes at a level on one radius of the wall, without checks. */
