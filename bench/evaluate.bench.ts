@@ -19,20 +19,21 @@ function forty(): PlanDocument {
 const only = (document: PlanDocument, keys: readonly string[]): PlanDocument =>
   Object.fromEntries(Object.entries(document).filter(([k]) => keys.includes(k)))
 
-/** Processor time, so that other work on the machine does not count as ours. */
-function p95(plan: Plan, day: boolean): number {
+const percentile = (times: readonly number[], share: number): number =>
+  times.toSorted((a, b) => a - b)[Math.ceil(share * times.length) - 1]!
+
+/** Times of many evaluations by the clock, in milliseconds; on a busy machine they count the waiting too. */
+function times(plan: Plan, day: boolean): readonly number[] {
   for (let i = 0; i < 60; i++) evaluate(plan, { day })
-  const times = Array.from({ length: 100 }, () => {
-    const t = process.cpuUsage()
+  return Array.from({ length: 200 }, () => {
+    const start = performance.now()
     evaluate(plan, { day })
-    const used = process.cpuUsage(t)
-    return (used.user + used.system) / 1000
+    return performance.now() - start
   })
-  return times.sort((a, b) => a - b)[94]!
 }
 
 export const bench = {
-  name: 'Whole evaluation of a 40-site column: 95th percentile of processor time against its goal in milliseconds',
+  name: 'Whole evaluation of a 40-site column: 95th percentile by the clock against its goal in milliseconds',
   async run() {
     const document = forty()
     const cases = [
@@ -44,8 +45,10 @@ export const bench = {
     return cases.map(([label, plan, day, goal]) => {
       const [one, two] = [0, 1].map(() => JSON.stringify(evaluate(plan, { day })))
       const same = one === two
-      const time = p95(plan, day)
-      return { label, agreed: same, detail: `${time.toFixed(1)} ms of ${goal}`, ratio: time / goal, limit: 1 }
+      const all = times(plan, day)
+      const [half, time] = [percentile(all, 0.5), percentile(all, 0.95)]
+      const detail = `${time.toFixed(1)} ms of ${goal}; median ${half.toFixed(1)} ms`
+      return { label, agreed: same, detail, ratio: time / goal, limit: 1 }
     })
   },
 }

@@ -17,7 +17,8 @@ function sag(p: Point, a: Point, b: Point): number {
   const length = dx * dx + dy * dy
   const t = length === 0 ? 0 : ((p.x_m - a.x_m) * dx + (p.y_m - a.y_m) * dy) / length
   const u = Math.min(1, Math.max(0, t))
-  return Math.hypot(p.x_m - a.x_m - u * dx, p.y_m - a.y_m - u * dy)
+  const [x, y] = [p.x_m - a.x_m - u * dx, p.y_m - a.y_m - u * dy]
+  return Math.sqrt(x * x + y * y)
 }
 
 /**
@@ -37,24 +38,24 @@ export function polyline(given: {
   if (!(tolerance_m > 0)) throw new RangeError(`polyline: tolerance ${tolerance_m} is not positive`)
   const limit = MARGIN * tolerance_m
   const points: Point[] = [curve(from)]
-  const halve = (t0: number, p0: Point, t1: number, p1: Point, depth: number): void => {
-    const t = (t0 + t1) / 2
-    const p = curve(t)
-    const near =
-      sag(p, p0, p1) <= limit && sag(curve((t0 + t) / 2), p0, p1) <= limit && sag(curve((t + t1) / 2), p0, p1) <= limit
+  const halve = (t0: number, p0: Point, t: number, p: Point, t1: number, p1: Point, depth: number): void => {
+    const [before, after] = [(t0 + t) / 2, (t + t1) / 2]
+    const [q0, q1] = [curve(before), curve(after)]
+    const near = sag(p, p0, p1) <= limit && sag(q0, p0, p1) <= limit && sag(q1, p0, p1) <= limit
     if (near || depth === DEPTH_LIMIT) {
       points.push(p1)
       return
     }
-    halve(t0, p0, t, p, depth + 1)
-    halve(t, p, t1, p1, depth + 1)
+    halve(t0, p0, before, q0, t, p, depth + 1)
+    halve(t, p, after, q1, t1, p1, depth + 1)
   }
   let last = points[0]!
   for (let i = 1; i <= pieces; i++) {
     const t0 = from + ((to - from) * (i - 1)) / pieces
     const t1 = i === pieces ? to : from + ((to - from) * i) / pieces
     const next = curve(t1)
-    halve(t0, last, t1, next, 0)
+    const middle = (t0 + t1) / 2
+    halve(t0, last, middle, curve(middle), t1, next, 0)
     last = next
   }
   return points

@@ -23,16 +23,19 @@ function unrolled(hole: Hole, cut: Cut): Outline {
   }
 }
 
-/** The pair of scanned places with the least of a squared distance. */
-function scan<P>(places: readonly P[], squared: (a: P, b: P) => number): readonly [number, number] {
+/** The pair of scanned places with the least distance; `of` gives them as one, `to` as the other of the two holes. */
+function scan(of: readonly (readonly number[])[], to: readonly (readonly number[])[]): readonly [number, number] {
   let best: readonly [number, number] = [0, 0]
   let least = Number.POSITIVE_INFINITY
-  places.forEach((a, i) => {
-    places.forEach((b, j) => {
-      const found = squared(a, b)
-      if (found < least) [least, best] = [found, [i, j]]
-    })
-  })
+  for (let i = 0; i < of.length; i++) {
+    const a = of[i]!
+    for (let j = 0; j < to.length; j++) {
+      const b = to[j]!
+      let squared = 0
+      for (let k = 0; k < a.length; k++) squared += (b[k]! - a[k]!) * (b[k]! - a[k]!)
+      if (squared < least) [least, best] = [squared, [i, j]]
+    }
+  }
   return best
 }
 
@@ -58,12 +61,14 @@ export function outsideLigament(given: {
   const dx = hole.columnRadius_m * turn_rad
   const step = (2 * Math.PI) / SCAN
   const places = Array.from({ length: SCAN }, (_, i) => outline(i * step))
-  const [i, j] = scan(places, (a, b) => (b[0] + dx - a[0]) ** 2 + (b[1] + dz - a[1]) ** 2)
-  const of = ([t, u]: readonly number[]) => {
-    const [a, b] = [outline(t!), outline(u!)]
-    return Math.hypot(b[0] + dx - a[0], b[1] + dz - a[1])
+  const others = places.map(([x, z]) => [x + dx, z + dz])
+  const [i, j] = scan(places, others)
+  const of = (at: readonly number[]) => {
+    const [a, b] = [outline(at[0]!), outline(at[1]!)]
+    const [x, z] = [b[0] + dx - a[0], b[1] + dz - a[1]]
+    return Math.sqrt(x * x + z * z)
   }
-  return patternMinimum({ of, start: [i * step, j * step], steps: [step, step], halvings: 18 }).value
+  return patternMinimum({ of, start: [i * step, j * step], steps: [step, step], halvings: 14 }).value
 }
 
 /** A point on the edge of the wall plug at a radius, in space. */
@@ -99,17 +104,18 @@ export function wallLigament(given: {
     }),
   )
   const [i, j] = scan(
-    places,
-    ({ own: a }, { other: b }) => (b[0] - a[0]) ** 2 + (b[1] - a[1]) ** 2 + (b[2] - a[2]) ** 2,
+    places.map((p) => p.own),
+    places.map((p) => p.other),
   )
   const at = (depth: number) => ({ ...edges[0], pipeRadius_m: R - T + T * Math.min(1, Math.max(0, depth)) })
-  const of = ([psi1, psi2, depth1, depth2]: readonly number[]) => {
-    const a = inSpace(at(depth1!), psi1!, 0, 0)
-    const b = inSpace(at(depth2!), psi2!, turn_rad, rise_m)
-    return Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2])
+  const of = (p: readonly number[]) => {
+    const a = inSpace(at(p[2]!), p[0]!, 0, 0)
+    const b = inSpace(at(p[3]!), p[1]!, turn_rad, rise_m)
+    const [x, y, z] = [b[0] - a[0], b[1] - a[1], b[2] - a[2]]
+    return Math.sqrt(x * x + y * y + z * z)
   }
   const start = [places[i]!.psi, places[j]!.psi, places[i]!.depth, places[j]!.depth]
-  return patternMinimum({ of, start, steps: [step, step, 0.25, 0.25], halvings: 16 }).value
+  return patternMinimum({ of, start, steps: [step, step, 0.25, 0.25], halvings: 12 }).value
 }
 
 /**
