@@ -8,19 +8,21 @@ import { squareEdges, squareSides } from './square-cut.ts'
 /** Points round each hole in the first scan: near enough for the search that follows. */
 const SCAN = 24
 
-type Outline = (parameter: number) => readonly [x: number, y: number]
+/** The edge of a hole on the unrolled outside, by a parameter that goes round it. */
+interface Outline {
+  readonly x: (parameter: number) => number
+  readonly z: (parameter: number) => number
+}
 
 function unrolled(hole: Hole, cut: Cut): Outline {
   const R = hole.columnRadius_m
   if (cut === 'axis') {
     const edge = holeCrossing(hole, 'outside')
-    return (psi) => [R * curveTurn(edge, psi), curveHeight(edge, psi)]
+    return { x: (psi) => R * curveTurn(edge, psi), z: (psi) => curveHeight(edge, psi) }
   }
   const { left, right } = squareSides(hole)
-  return (t) => {
-    const turn = (left + right) / 2 + ((right - left) / 2) * Math.cos(t)
-    return [R * turn, squareEdges(hole, turn)[Math.sin(t) >= 0 ? 1 : 0]]
-  }
+  const turn = (t: number) => (left + right) / 2 + ((right - left) / 2) * Math.cos(t)
+  return { x: (t) => R * turn(t), z: (t) => squareEdges(hole, turn(t))[Math.sin(t) >= 0 ? 1 : 0] }
 }
 
 /** The pair of scanned places with the least distance; `of` gives them as one, `to` as the other of the two holes. */
@@ -60,12 +62,12 @@ export function outsideLigament(given: {
   const outline = unrolled(hole, cut)
   const dx = hole.columnRadius_m * turn_rad
   const step = (2 * Math.PI) / SCAN
-  const places = Array.from({ length: SCAN }, (_, i) => outline(i * step))
+  const places = Array.from({ length: SCAN }, (_, i) => [outline.x(i * step), outline.z(i * step)] as const)
   const others = places.map(([x, z]) => [x + dx, z + dz])
   const [i, j] = scan(places, others)
   const of = (at: readonly number[]) => {
-    const [a, b] = [outline(at[0]!), outline(at[1]!)]
-    const [x, z] = [b[0] + dx - a[0], b[1] + dz - a[1]]
+    const x = outline.x(at[1]!) + dx - outline.x(at[0]!)
+    const z = outline.z(at[1]!) + dz - outline.z(at[0]!)
     return Math.sqrt(x * x + z * z)
   }
   return patternMinimum({ of, start: [i * step, j * step], steps: [step, step], halvings: 14 }).value
@@ -109,9 +111,11 @@ export function wallLigament(given: {
   )
   const at = (depth: number) => ({ ...edges[0], pipeRadius_m: R - T + T * Math.min(1, Math.max(0, depth)) })
   const of = (p: readonly number[]) => {
-    const a = inSpace(at(p[2]!), p[0]!, 0, 0)
-    const b = inSpace(at(p[3]!), p[1]!, turn_rad, rise_m)
-    const [x, y, z] = [b[0] - a[0], b[1] - a[1], b[2] - a[2]]
+    const [one, two] = [at(p[2]!), at(p[3]!)]
+    const [from, to] = [curveTurn(one, p[0]!), curveTurn(two, p[1]!) + turn_rad]
+    const x = two.pipeRadius_m * Math.cos(to) - one.pipeRadius_m * Math.cos(from)
+    const y = two.pipeRadius_m * Math.sin(to) - one.pipeRadius_m * Math.sin(from)
+    const z = curveHeight(two, p[1]!) + rise_m - curveHeight(one, p[0]!)
     return Math.sqrt(x * x + y * y + z * z)
   }
   const start = [places[i]!.psi, places[j]!.psi, places[i]!.depth, places[j]!.depth]

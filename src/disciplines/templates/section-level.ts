@@ -29,9 +29,11 @@ function spansAt(hole: Hole, cut: Cut, radii: readonly number[], over: number): 
   return spans.some((span) => span !== null) ? spans : null
 }
 
-/** Sites that stand at one height; rings that stand alike round the column share their number. */
+/** Sites that stand at one height; rings that stand alike, turned or not, share their number. */
 interface Ring {
   readonly height_m: number
+  readonly first_rad: number
+  /** Of each site from the first of the ring. */
   readonly turns_rad: readonly number[]
   readonly alike: number
 }
@@ -40,26 +42,37 @@ function ringsOf(sites: readonly Stand[]): readonly Ring[] {
   const byHeight = new Map<number, number[]>()
   for (const { turn_rad, height_m } of sites) byHeight.set(height_m, [...(byHeight.get(height_m) ?? []), turn_rad])
   const patterns: string[] = []
-  return [...byHeight].map(([height_m, turns_rad]) => {
+  return [...byHeight].map(([height_m, all_rad]) => {
+    const first_rad = all_rad[0]!
+    const turns_rad = all_rad.map((turn) => turn - first_rad)
     const pattern = turns_rad.map((turn) => turn.toFixed(9)).join()
     if (!patterns.includes(pattern)) patterns.push(pattern)
-    return { height_m, turns_rad, alike: patterns.indexOf(pattern) }
+    return { height_m, first_rad, turns_rad, alike: patterns.indexOf(pattern) }
   })
 }
 
-/** A ring that a level passes through, with what each of its holes takes there. */
+/** A ring that a level passes through, turned from the first that is met, with what each of its holes takes there. */
 interface Met {
   readonly ring: Ring
+  readonly turn_rad: number
   readonly spans: Spans
+}
+
+const turned = (section: Section, angle_rad: number): Section => {
+  const [c, s] = [Math.cos(angle_rad), Math.sin(angle_rad)]
+  const { centroidX_m: x, centroidY_m: y } = section
+  return { ...section, centroidX_m: c * x - s * y, centroidY_m: s * x + c * y }
 }
 
 function sectionThrough(hole: Hole, cut: Cut, radii: readonly number[], nodes: Nodes, met: readonly Met[]): Section {
   const { columnRadius_m: R, columnWall_m: T } = hole
   const left = (k: number) =>
     remaining(
-      met.flatMap(({ ring, spans }) => {
+      met.flatMap(({ ring, turn_rad, spans }) => {
         const arc = spans[k]
-        return arc ? ring.turns_rad.map((t) => ({ from_rad: arc.from_rad + t, to_rad: arc.to_rad + t })) : []
+        if (!arc) return []
+        const [from, to] = [arc.from_rad + turn_rad, arc.to_rad + turn_rad]
+        return ring.turns_rad.map((t) => ({ from_rad: from + t, to_rad: to + t }))
       }),
     )
   if (cut === 'square') {
@@ -79,7 +92,7 @@ type Nodes = ReturnType<typeof gaussNodes>
 
 /**
  * Sections of a column by level. Regular sites ask for the same spans and the same sections again and again: spans are
- * kept by the level over the axis, sections by the rings they are made of.
+ * kept by the level over the axis, sections by the rings they are made of, however these are turned together.
  */
 export function sectionsOf(hole: Hole, cut: Cut, sites: readonly Stand[]): (level_m: number) => LevelSection {
   const { columnRadius_m: R, columnWall_m: T } = hole
@@ -102,11 +115,16 @@ export function sectionsOf(hole: Hole, cut: Cut, sites: readonly Stand[]): (leve
         spansKept.set(rounded, spans)
       }
       if (spans === null) continue
-      met.push({ ring, spans })
-      key += `${ring.alike}@${rounded} `
+      const turn_rad = ring.first_rad - (met[0]?.ring.first_rad ?? ring.first_rad)
+      met.push({ ring, turn_rad, spans })
+      key += `${ring.alike}@${rounded}@${Math.round(turn_rad * 1e9)} `
     }
     const section = sectionsKept.get(key) ?? sectionThrough(hole, cut, radii, nodes, met)
     sectionsKept.set(key, section)
-    return { ...section, level_m, count: met.reduce((sum, { ring }) => sum + ring.turns_rad.length, 0) }
+    return {
+      ...turned(section, met[0]?.ring.first_rad ?? 0),
+      level_m,
+      count: met.reduce((sum, { ring }) => sum + ring.turns_rad.length, 0),
+    }
   }
 }

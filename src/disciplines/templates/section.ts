@@ -76,29 +76,34 @@ interface Form {
 /** Steps per half turn in which an arc is looked over. */
 const LOOKS = 10
 
-/** Value of a form on a circle of radius `r` at the angle φ, with its first and second derivative by φ. */
-function alongCircle({ xx, xy, yy, xc, yc }: Form, r: number, phi: number) {
-  const [rx, ry] = [r * Math.cos(phi), r * Math.sin(phi)]
-  const [x, y] = [rx - xc, ry - yc]
-  const [gx, gy] = [xx * x + xy * y, xy * x + yy * y]
-  return {
-    value: gx * x + gy * y,
-    slope: 2 * (gy * rx - gx * ry),
-    bend: 2 * (xx * ry * ry - 2 * xy * rx * ry + yy * rx * rx - gx * rx - gy * ry),
-  }
+/** Value of a form at a place. */
+function valueAt({ xx, xy, yy, xc, yc }: Form, px: number, py: number): number {
+  const [x, y] = [px - xc, py - yc]
+  return xx * x * x + 2 * xy * x * y + yy * y * y
+}
+
+/** Half the derivative of a form along a circle about the column's axis, at a place on the circle. */
+function slopeAt({ xx, xy, yy, xc, yc }: Form, px: number, py: number): number {
+  const [x, y] = [px - xc, py - yc]
+  return (xy * x + yy * y) * px - (xx * x + xy * y) * py
+}
+
+/** Half the second derivative, as `slopeAt`. */
+function bendAt({ xx, xy, yy, xc, yc }: Form, px: number, py: number): number {
+  const [x, y] = [px - xc, py - yc]
+  return xx * py * py - 2 * xy * px * py + yy * px * px - (xx * x + xy * y) * px - (xy * x + yy * y) * py
 }
 
 /** Greatest value of a form on an arc: at its ends, or with `inside` also where it is level between them. */
 function mostOnArc(form: Form, r: number, { from_rad: a, to_rad: b }: Arc, inside: boolean): number {
-  const [first, last] = [alongCircle(form, r, a), alongCircle(form, r, b)]
-  const ends = Math.max(first.value, last.value)
-  if (!inside) return ends
+  const [ax, ay, bx, by] = [r * Math.cos(a), r * Math.sin(a), r * Math.cos(b), r * Math.sin(b)]
+  let most = Math.max(valueAt(form, ax, ay), valueAt(form, bx, by))
+  if (!inside) return most
   const pieces = Math.max(4, Math.ceil((LOOKS * (b - a)) / Math.PI))
-  let most = ends
-  let rising = first.slope > 0
+  let rising = slopeAt(form, ax, ay) > 0
   for (let i = 1; i <= pieces; i++) {
     const to = i === pieces ? b : a + (i * (b - a)) / pieces
-    const rises = (i === pieces ? last : alongCircle(form, r, to)).slope > 0
+    const rises = slopeAt(form, r * Math.cos(to), r * Math.sin(to)) > 0
     if (rising && !rises) most = Math.max(most, topBetween(form, r, a + ((i - 1) * (b - a)) / pieces, to))
     rising = rises
   }
@@ -107,15 +112,19 @@ function mostOnArc(form: Form, r: number, { from_rad: a, to_rad: b }: Arc, insid
 
 /** The top between two places at which a form rises and falls: Newton's steps on its slope, halving where they leave. */
 function topBetween(form: Form, r: number, low: number, high: number): number {
-  let [a, b] = [low, high]
+  let a = low
+  let b = high
   let at = (a + b) / 2
   for (;;) {
-    const { value, slope, bend } = alongCircle(form, r, at)
+    const px = r * Math.cos(at)
+    const py = r * Math.sin(at)
+    const slope = slopeAt(form, px, py)
+    const bend = bendAt(form, px, py)
     if (slope > 0) a = at
     else b = at
     const next = at - slope / bend
     const to = bend < 0 && next > a && next < b ? next : (a + b) / 2
-    if (Math.abs(to - at) < 1e-9) return value
+    if (Math.abs(to - at) < 1e-9) return valueAt(form, px, py)
     at = to
   }
 }
