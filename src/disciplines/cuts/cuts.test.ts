@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import cases from '../../../test/data/stock-cases.json'
 import { type CutJob, type CutPlan, cutPlan, type Piece } from './index.ts'
+import { modelOf } from './model.ts'
+import { takenBy } from './room.ts'
 
 const NEAR_M = 1e-8
 const mm = (n: number) => n / 1000
@@ -108,6 +110,50 @@ function faces(stick: CutPlan['sticks'][number], p: CutPlan['sticks'][number]['p
   }
 }
 
+/** Every filling of one stick with what is wanted, none of them empty; and how many of them take no further piece. */
+function fillings(j: CutJob): { readonly all: number; readonly full: number } {
+  const model = modelOf(j).model!
+  const { capacity_m } = model.bins.find((b) => b.from === 'shop')!
+  const counts = new Int32Array(model.kinds.length)
+  const fits = () => takenBy(model, counts) <= capacity_m + 1e-9
+  let [all, full] = [0, 0]
+  const more = (kind: number): void => {
+    if (kind === counts.length) {
+      if (counts.every((n) => n === 0)) return
+      all++
+      const room = counts.some((n, i) => {
+        if (n === model.counts[i]!) return false
+        counts[i]!++
+        const one = fits()
+        counts[i]!--
+        return one
+      })
+      if (!room) full++
+      return
+    }
+    while (fits() && counts[kind]! <= model.counts[kind]!) {
+      more(kind + 1)
+      counts[kind]!++
+    }
+    counts[kind] = 0
+  }
+  more(0)
+  return { all, full }
+}
+
+function mitredJob(share: boolean): CutJob {
+  const { parts, stock_mm, kerf_mm, stub_outer_radius_mm } = cases.mitred
+  const pieces = parts.map((p): Piece => {
+    const angle_rad = ((p.theta_deg ?? 90) / 180) * Math.PI
+    const cut =
+      p.theta_deg === null
+        ? { kind: 'square' as const }
+        : { kind: 'mitre' as const, angle_rad, radius_m: mm(stub_outer_radius_mm) }
+    return { id: p.id, count: p.qty, length_m: mm(p.axis_length ?? p.length!), cut }
+  })
+  return job({ pieces, purchase: [shop(mm(stock_mm))], kerf_m: mm(kerf_mm), share })
+}
+
 describe('a cutting plan', () => {
   it('of the benchmark needs 73 rolls, proved, and wastes 0.401 %', () => {
     const { widths_mm, demand, stock_mm, optimum_rolls, waste_mm_at_optimum } = cases.classic
@@ -120,19 +166,21 @@ describe('a cutting plan', () => {
     expect(plan.leftover_m).toBeCloseTo(mm(waste_mm_at_optimum), 9)
   })
 
+  it('knows the 308 fillings of the benchmark, 213 of them full', () => {
+    const { widths_mm, demand, stock_mm, patterns_all_nonempty, patterns_maximal } = cases.classic
+    const pieces = widths_mm.map((w, i) => square(`${w}`, w, demand[i]!))
+    const found = fillings(job({ pieces, purchase: [shop(mm(stock_mm))], kerf_m: 0 }))
+    expect(found).toEqual({ all: patterns_all_nonempty, full: patterns_maximal })
+  })
+
+  it('knows the 696 fillings with mitres shared, and the 549 one way', () => {
+    expect([fillings(mitredJob(true)).all, fillings(mitredJob(false)).all]).toEqual([696, 549])
+  })
+
   for (const share of [true, false]) {
     it(`of mitred stubs ${share ? 'turned end for end' : 'one way round'} needs the proved number of sticks`, () => {
-      const { parts, stock_mm, kerf_mm, stub_outer_radius_mm, optimum_shared_sticks, optimum_one_way_sticks } =
-        cases.mitred
-      const pieces = parts.map((p): Piece => {
-        const angle_rad = ((p.theta_deg ?? 90) / 180) * Math.PI
-        const cut =
-          p.theta_deg === null
-            ? { kind: 'square' as const }
-            : { kind: 'mitre' as const, angle_rad, radius_m: mm(stub_outer_radius_mm) }
-        return { id: p.id, count: p.qty, length_m: mm(p.axis_length ?? p.length!), cut }
-      })
-      const j = job({ pieces, purchase: [shop(mm(stock_mm))], kerf_m: mm(kerf_mm), share })
+      const { optimum_shared_sticks, optimum_one_way_sticks } = cases.mitred
+      const j = mitredJob(share)
       const plan = cutPlan(j)
       holds(j, plan)
       expect(plan.value).toBe(share ? optimum_shared_sticks : optimum_one_way_sticks)
