@@ -175,7 +175,12 @@ export function wrapSheet(c: Context): Drafted {
   const perPage = Math.max(1, Math.floor((y - body.bottom + gap) / (high + gap)))
   const pages: Drawing[] = []
   for (let i = 0; i < parts.length; i += perPage)
-    pages.push(parts.slice(i, i + perPage).flatMap((p, k) => moved(tidied(p.drawing, area), [0, -k * (high + gap)])))
+    pages.push(
+      parts.slice(i, i + perPage).flatMap((p, k) => {
+        const label = note({ at: [x, y + 1.2], lines: [c.say('part-of', { n: String(i + k + 1) })], size_mm: 2.6 })
+        return moved([...tidied(p.drawing, area), ...(parts.length > 1 ? label : [])], [0, -k * (high + gap)])
+      }),
+    )
   const tolerance = c.within(practiceLengths.rows['arc-closure'].high_m)
   const lines = [
     ...barLines(c),

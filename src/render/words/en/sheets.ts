@@ -1,5 +1,8 @@
+import { waterSheetSentences } from './water-sheets.ts'
+
 /** Everything the printed sheets say beside findings, parts, steps and cautions. Slots in braces. */
 export const sheetSentences = {
+  ...waterSheetSentences,
   mm: 'mm',
   inch: 'in',
   plan: 'plan',
@@ -17,6 +20,7 @@ export const sheetSentences = {
   continued: '{title}, continued',
   joins: 'joins sheet {n}',
   'joins-part': 'joins part {n}',
+  'part-of': 'part {n}',
   up: 'up',
   fill: '{what}: ________ {unit}',
   // refusal
@@ -158,8 +162,8 @@ export const sheetSentences = {
   // wrap
   'wrap-title': 'Wrap with all holes, full size',
   'wrap-title-part': 'Wrap of one pattern, full size',
-  'wrap-sub-all': 'The whole column, unrolled: {w} by {h}. {pieces}; part {n} of {m}.',
-  'wrap-sub-part': 'Sites {first} to {last} as they repeat along the column: {w} by {h}. Part {n} of {m}.',
+  'wrap-sub-all': 'The whole column, unrolled: {w} by {h}. {pieces}; page {n} of {m}.',
+  'wrap-sub-part': 'Sites {first} to {last} as they repeat along the column: {w} by {h}. Page {n} of {m}.',
   'wrap-sub-one': 'Sites {first} to {last} as they repeat along the column: {w} by {h}.',
   'wrap-outside': 'printed face out',
   'wrap-seam': 'seam: meets the other edge',
