@@ -59,13 +59,7 @@ export function marking(s: Situation): Step[] {
   return [
     step(s, 'cut-column', {
       after: ['closure'],
-      actions: [
-        'warm-pipe',
-        'square-line',
-        'saw-column',
-        'chamfer-column',
-        ...(fittings ? ['saw-between-fittings'] : []),
-      ],
+      actions: ['warm-pipe', 'square-line', fittings ? 'saw-between-fittings' : 'saw-column', 'chamfer-column'],
       cautions: ['blade', 'dust'],
       tools: ['tape', 'saw', 'file', 'goggles', 'mask'],
       parts: ['column-pipe'],

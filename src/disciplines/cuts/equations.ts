@@ -175,3 +175,31 @@ export function fewestSticks(given: { readonly sizes_m: readonly number[]; reado
 }
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0)
+
+/**
+ * Pieces of pipe of a column that is put together from branch fittings, from foot to top.
+ *
+ *   foot: h1 - a + s;  between: h(i+1) - h(i) - l + 2 s;  top: L - h(n) - (l - a) + s
+ *
+ * Symbols  h heights of the marks, one for each fitting, upwards [m], L height of the whole column [m], l laying length of a fitting face to face [m], a from its lower end to the mark of its branch [m], s depth of its sockets [m]
+ * Valid    0 < a < l, s > 0; a foot or top that would not show is left out, a piece between fittings that touch is two sockets long
+ * Source   Geometry.other-sites
+ * Throws   RangeError where a size is not positive
+ */
+export function fittingPipes(given: {
+  readonly marks_m: readonly number[]
+  readonly columnLength_m: number
+  readonly layingLength_m: number
+  readonly branchAt_m: number
+  readonly socket_m: number
+}): { readonly foot_m: number | null; readonly between_m: readonly number[]; readonly top_m: number | null } {
+  const { marks_m: h, columnLength_m: L, layingLength_m: l, branchAt_m: a, socket_m: s } = given
+  for (const [name, value] of Object.entries({ L, l, a, s }))
+    if (!(value > 0)) throw new RangeError(`fittingPipes: ${name} = ${value} is not positive`)
+  const shown = (seen_m: number) => (seen_m > ROUNDING_M ? seen_m + s : null)
+  return {
+    foot_m: h.length > 0 ? shown(h[0]! - a) : null,
+    between_m: h.slice(1).map((next, i) => Math.max(0, next - h[i]! - l) + 2 * s),
+    top_m: h.length > 0 ? shown(L - h.at(-1)! - (l - a)) : null,
+  }
+}

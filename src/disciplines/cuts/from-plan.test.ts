@@ -155,3 +155,29 @@ describe('hose and return', () => {
     expect(pipe.pieces_m).toBeCloseTo(7, 12)
   })
 })
+
+describe('a column of branch fittings, by hand', () => {
+  const fitting = { layingLength: '185 mm', socket: '60 mm', branchAt: '100 mm', branches: 2 }
+  const document = withValue(withValue(balcony, 'column/sites/method', 'fitting'), 'column/fitting', fitting)
+  const marks_m = [0.4, 0.6, 0.8, 1.05]
+  const layout = { sites: marks_m.map((mark_m) => ({ mark_m })), columnLength_m: 1.5 } as unknown as LayoutFacts
+  const cuts = (d: PlanDocument) => cutsFacts(parsePlan(d).plan, { needs: [] }, { known: layout })
+
+  it('is cut into foot 360, between 135 twice and 185 once, and top 425 mm', () => {
+    const column = of(cuts(document), 'column')
+    const list = column.pieces.map((p) => [p.id, p.count, Math.round(p.length_m * 1e4) / 10])
+    expect(list).toEqual([
+      ['foot-piece', 1, 360],
+      ['between', 2, 135],
+      ['between-2', 1, 185],
+      ['top-piece', 1, 425],
+    ])
+    expect(column.plan?.value).toBe(1)
+  })
+
+  it('asks for the fitting’s measures before it says what to cut', () => {
+    const column = of(cuts(withValue(document, 'column/fitting', { branches: 2 })), 'column')
+    expect(column.pieces).toEqual([])
+    expect(column.needs).toEqual(['column/fitting/layingLength', 'column/fitting/socket', 'column/fitting/branchAt'])
+  })
+})

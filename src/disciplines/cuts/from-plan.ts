@@ -1,4 +1,4 @@
-import { isKnown, type Known } from '../../plan/known.ts'
+import { isKnown, type Known, needed } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { kerfs, type SawId } from '../../tables/kerfs.ts'
 import { practiceLengths } from '../../tables/practice.ts'
@@ -7,7 +7,7 @@ import { rowSource } from '../../tables/table.ts'
 import type { LayoutFacts } from '../layout/index.ts'
 import type { TemplatesFacts } from '../templates/index.ts'
 import { type CutPlan, cutPlan } from './cut-plan.ts'
-import { kerfAlong, mitreReach, stickCapacity } from './equations.ts'
+import { fittingPipes, kerfAlong, mitreReach, ROUNDING_M, stickCapacity } from './equations.ts'
 import type { Cut, CutJob, Piece } from './job.ts'
 
 export type MaterialKind = 'column' | 'stub' | 'hose' | 'return'
@@ -82,8 +82,47 @@ const columnsOf = (plan: Plan): number => plan.towers?.count ?? 1
 /** Columns that one pump feeds: all of them where nothing else is said. */
 export const pumpsOf = (plan: Plan): number => Math.ceil(columnsOf(plan) / (plan.towers?.perPump ?? columnsOf(plan)))
 
-function columnWanted(plan: Plan): Wanted {
+/** A column of fittings is cut into the pieces between them; nothing can be cut until the fitting is measured. */
+function fittingWanted(plan: Plan, layout: Known<LayoutFacts>): Pick<Wanted, 'pieces' | 'needs'> {
+  const { fitting } = plan.column ?? {}
+  const given = needed({
+    layingLength_m: ['column/fitting/layingLength', fitting?.layingLength_m],
+    socket_m: ['column/fitting/socket', fitting?.socket_m],
+    branchAt_m: ['column/fitting/branchAt', fitting?.branchAt_m],
+  })
+  if (!isKnown(layout)) return { pieces: [], needs: layout.needs }
+  if (!isKnown(given)) return { pieces: [], needs: given.needs }
+  const { sites, columnLength_m } = layout.known
+  const marks_m = [...new Set(sites.map((s) => s.mark_m))].sort((a, b) => a - b)
+  const { foot_m, between_m, top_m } = fittingPipes({ ...given.known, marks_m, columnLength_m })
+  const alike = [...new Set(between_m.map((m) => Math.round(m / ROUNDING_M)))].map((m) => m * ROUNDING_M)
+  const counted = alike.map((length_m) => ({
+    length_m,
+    count: between_m.filter((m) => Math.abs(m - length_m) < ROUNDING_M).length,
+  }))
+  const piece = (id: string, length_m: number, count: number): Piece => ({
+    id,
+    count: count * columnsOf(plan),
+    length_m,
+    cut: { kind: 'square' },
+  })
+  return {
+    pieces: [
+      ...(foot_m === null ? [] : [piece('foot-piece', foot_m, 1)]),
+      ...counted.map((c, i) => piece(i === 0 ? 'between' : `between-${i + 1}`, c.length_m, c.count)),
+      ...(top_m === null ? [] : [piece('top-piece', top_m, 1)]),
+    ],
+    needs: [],
+  }
+}
+
+function columnWanted(plan: Plan, layout: Known<LayoutFacts>): Wanted {
   const { length_m, pipe } = plan.column ?? {}
+  if (methodOf(plan) === 'fitting') {
+    const { pieces, needs } = fittingWanted(plan, layout)
+    const lacks = [...needs, ...(pipe === undefined ? ['column/pipe'] : [])]
+    return { of: 'column', label: pipe?.label ?? null, bore_m: pipe?.bore_m ?? null, pieces, needs: lacks }
+  }
   const pieces: Piece[] =
     length_m === undefined ? [] : [{ id: 'column', count: columnsOf(plan), length_m, cut: { kind: 'square' } }]
   const needs = [...(length_m === undefined ? ['column/length'] : []), ...(pipe === undefined ? ['column/pipe'] : [])]
@@ -230,7 +269,7 @@ export function cutsFacts(plan: Plan, templates: Known<TemplatesFacts>, layout: 
   const stated = plan.stock?.trim_m
   const trim_m = stated ?? practiceLengths.rows['factory-end'].low_m
   const wanted = [
-    columnWanted(plan),
+    columnWanted(plan, layout),
     ...stubWanted(plan, templates, layout),
     ...hoseWanted(plan),
     ...returnWanted(plan, kerf, trim_m),

@@ -148,7 +148,12 @@ export function columnParts(plan: Plan, n: Numbers): Part[] {
     }),
     ...(empty > 0 ? [part('site-cap', 'fitting', { count: pieces(empty), made: true })] : []),
     ...(method === 'fitting'
-      ? [part('site-fitting', 'fitting', { count: pieces(n.sites), sizes: { outside: size(outside_m) } })]
+      ? [
+          part('site-fitting', 'fitting', {
+            count: pieces(Math.ceil(n.sites / (column?.fitting?.branches ?? 1))),
+            sizes: { outside: size(outside_m) },
+          }),
+        ]
       : []),
     ...(cap === undefined || cap === 'none'
       ? []

@@ -106,12 +106,29 @@ export const pocket = section('A heat-formed pocket.', {
 })
 
 export const fitting = section('A bought branch fitting of 45°, as measured.', {
-  layingLength: quantity('m', { min: 0.01, max: 2, example: '185 mm', about: 'What one fitting adds to the column.' }),
+  layingLength: quantity('m', {
+    min: 0.01,
+    max: 2,
+    example: '185 mm',
+    about: 'What one fitting adds to the column, face to face.',
+  }),
   between: quantity('m', {
     min: 0,
     max: 2,
     example: '10 mm',
     about: 'Pipe seen between two fittings; none where absent.',
+  }),
+  socket: quantity('m', {
+    min: 0.005,
+    max: 0.5,
+    example: '60 mm',
+    about: 'How deep the pipe goes into each end of the fitting.',
+  }),
+  branchAt: quantity('m', {
+    min: 0.005,
+    max: 2,
+    example: '100 mm',
+    about: 'From the fitting’s lower end up to where its branch’s axis meets its outside.',
   }),
   branches: count({ min: 1, max: 4, about: 'Branches of one fitting.' }),
 })

@@ -182,6 +182,8 @@ export const places: Readonly<Record<string, string>> = {
   'place/ceiling': 'the ceiling',
   'riser/inside': 'where the riser runs',
   'column/fitting/layingLength': 'the laying length of a fitting',
+  'column/fitting/socket': 'the depth of a fitting’s sockets',
+  'column/fitting/branchAt': 'the height of a fitting’s branch',
   'column/fitting/branches': 'the branches of a fitting',
   'column/fitting/between': 'the pipe between two fittings',
   'tools/holeTool': 'the tool for the holes',

@@ -55,7 +55,7 @@ const marking: Readonly<Record<string, string>> = {
   'warm-pipe': 'Let the pipe warm up above {sawing}; cold PVC cracks.',
   'square-line': 'Wrap a straight-edged sheet round the pipe and draw the line for a square cut.',
   'saw-column': 'Saw the pipe to {columnLength}; columns in all: {columns}.',
-  'saw-between-fittings': 'Saw the pieces between the fittings; the fitting in your hand tells their length.',
+  'saw-between-fittings': 'Saw the pieces of the cutting plan; try one between two fittings before you saw all.',
   'chamfer-column': 'File a chamfer of {chamfer} at {chamferAngle} on the outer edge.',
   'step-arcs': 'Step off {lines} arcs of {lineSpacing} round the end of the pipe.',
   'draw-lines-down': 'Lay an angle section along the pipe at each arc and draw the line down.',
