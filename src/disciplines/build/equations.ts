@@ -109,17 +109,24 @@ export function oneBuilder<Id extends string>(tasks: readonly Task<Id>[]): reado
       if (way > behind.get(n.step)!) behind.set(n.step, way)
     }
   const timed = new Map<Id, Timed<Id>>()
+  let waiting = order
+  let ready: readonly { readonly task: Task<Id>; readonly from_s: number }[] = []
   let free_s = 0
   while (timed.size < tasks.length) {
-    const ready = order
-      .filter((t) => !timed.has(t.id) && t.needs.every((n) => timed.has(n.step)))
-      .map((t) => ({ t, at: Math.max(free_s, ...t.needs.map((n) => timed.get(n.step)!.end_s + n.wait_s)) }))
+    const met = waiting.filter((t) => t.needs.every((n) => timed.has(n.step)))
+    waiting = waiting.filter((t) => !met.includes(t))
+    const from = (t: Task<Id>) => Math.max(0, ...t.needs.map((n) => timed.get(n.step)!.end_s + n.wait_s))
+    ready = [...ready, ...met.map((task) => ({ task, from_s: from(task) }))]
+    const at = (r: { readonly from_s: number }) => Math.max(free_s, r.from_s)
     const next = ready.reduce((a, b) =>
-      b.at < a.at || (b.at === a.at && behind.get(b.t.id)! > behind.get(a.t.id)!) ? b : a,
+      at(b) < at(a) || (at(b) === at(a) && behind.get(b.task.id)! > behind.get(a.task.id)!) ? b : a,
     )
-    const held = next.t.needs.find((n) => timed.get(n.step)!.end_s + n.wait_s === next.at)?.step ?? null
-    timed.set(next.t.id, { id: next.t.id, start_s: next.at, end_s: next.at + next.t.lasts_s, held })
-    if (next.t.holds_s > 0) free_s = next.at + next.t.holds_s
+    const { task } = next
+    const start_s = at(next)
+    const held = task.needs.find((n) => timed.get(n.step)!.end_s + n.wait_s === start_s)?.step ?? null
+    timed.set(task.id, { id: task.id, start_s, end_s: start_s + task.lasts_s, held })
+    ready = ready.filter((r) => r !== next)
+    if (task.holds_s > 0) free_s = start_s + task.holds_s
   }
   return tasks.map((t) => timed.get(t.id)!)
 }
