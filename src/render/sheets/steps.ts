@@ -11,7 +11,7 @@ import { flowed } from './cuts.ts'
 import { slotTextOf } from './slots.ts'
 
 /** Which of the sheets a step speaks of. */
-const sheetOf: Readonly<Record<string, SheetId>> = {
+export const sheetOf: Readonly<Record<string, SheetId>> = {
   parts: 'parts',
   templates: 'hole',
   'cut-list': 'cuts',

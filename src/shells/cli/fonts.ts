@@ -1,5 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { faceFiles } from '../../render/booklet/faces.ts'
+import type { BookletFace } from '../../render/booklet/html.ts'
 import type { FontBytes } from '../../render/drawing/pdf.ts'
 
 const files = {
@@ -28,4 +30,14 @@ export function fontBytes(): FontBytes | undefined {
     medium: read(files.medium),
     strong: read(files.strong),
   }
+}
+
+/** The faces that a booklet carries inside, or undefined where the installation lacks them. */
+export function bookletFaces(): readonly BookletFace[] | undefined {
+  const path = folder()
+  if (path === undefined || !existsSync(join(path, 'page'))) return undefined
+  return faceFiles.map(({ file, ...face }) => ({
+    ...face,
+    base64: readFileSync(join(path, 'page', `${file}.woff2`)).toString('base64'),
+  }))
 }

@@ -1,4 +1,5 @@
 import { Command, CommanderError } from 'commander'
+import { bookletCommand } from './commands/booklet.ts'
 import { check } from './commands/check.ts'
 import { correct } from './commands/correct.ts'
 import { cuts } from './commands/cuts.ts'
@@ -37,6 +38,7 @@ const commands: readonly CommandOf[] = [
   evaluateCommand,
   sheets,
   solids,
+  bookletCommand,
   schema,
   serve,
 ]

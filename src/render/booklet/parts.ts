@@ -1,0 +1,67 @@
+import { isKnown } from '../../plan/known.ts'
+import type { Column } from '../paper/table.ts'
+import { partRow } from '../sheets/parts.ts'
+import { materialText, patternTexts } from '../tables/cuts.ts'
+import { toolText, totalText } from '../tables/parts.ts'
+import { type Given, heading, text } from './input.ts'
+import type { Block, Chapter } from './model.ts'
+
+const words = (said: string): Column => ({ heading: said, align: 'words' })
+const figures = (said: string): Column => ({ heading: said, align: 'figures' })
+
+function list(g: Given): readonly Block[] {
+  const { parts } = g.facts
+  if (!isKnown(parts)) return []
+  const priced = parts.known.parts.some((p) => p.price_money !== null)
+  const rows = parts.known.parts.map((p) => {
+    const r = partRow(g.sheet, p)
+    return [r.name, r.size, r.count, r.spares, ...(priced ? [r.price] : [])]
+  })
+  const columns = [
+    words(g.tell('col-part')),
+    words(g.tell('col-size')),
+    figures(g.tell('col-count')),
+    figures(g.tell('col-spare')),
+    ...(priced ? [figures(g.tell('col-price'))] : []),
+  ]
+  const remarks = parts.known.parts.map((p) => partRow(g.sheet, p)).filter((r) => r.remark !== '')
+  return [
+    heading(g.tell('parts-parts')),
+    { kind: 'table', id: 'parts', columns, rows, ticked: true },
+    ...(priced ? [text(totalText(parts.known, g.words, g.display), 'quiet')] : []),
+    ...remarks.map((r) => text(`${r.name}: ${r.remark}`, 'quiet')),
+    heading(g.tell('parts-tools')),
+    {
+      kind: 'table',
+      id: 'tools',
+      columns: [words('')],
+      rows: parts.known.tools.map((t) => [toolText(t, g.words).name]),
+      ticked: true,
+    },
+  ]
+}
+
+function cuts(g: Given): readonly Block[] {
+  const { materials } = g.facts.cuts
+  if (materials.length === 0) return []
+  return [
+    heading(g.tell('parts-cuts')),
+    ...materials.flatMap((m): readonly Block[] => {
+      const patterns = patternTexts(m, g.words, g.display)
+      const lines = patterns.map((p, i) => ({
+        id: `cut-${m.of}-${i + 1}`,
+        text: `${p.times} × ${p.length}: ${p.pieces} (${p.rest})`,
+      }))
+      return [
+        text(materialText(m, g.words, g.display)),
+        ...(lines.length === 0 ? [] : [{ kind: 'ticks' as const, lines }]),
+      ]
+    }),
+  ]
+}
+
+/** Everything that is bought and taken in the hand. */
+export function partsChapter(g: Given): Chapter | null {
+  const blocks = [...list(g), ...cuts(g)]
+  return blocks.length === 0 ? null : { id: 'parts', title: g.tell('parts-title'), blocks }
+}
