@@ -15,7 +15,9 @@ export function mixed(parts: readonly { readonly amounts: Amounts; readonly time
   for (const { amounts, times } of parts)
     for (const id of ids) {
       const amount = amounts[id]
-      if (amount !== undefined) sum[id] = (sum[id] ?? 0) + amount * times
+      if (amount === undefined) continue
+      const before = sum[id]
+      sum[id] = before === undefined ? amount * times : before + amount * times
     }
   return sum
 }
@@ -60,11 +62,17 @@ export const nutrients: readonly Nutrient[] = [
   ...(['Si', 'Fe', 'Mn', 'Zn', 'B', 'Cu', 'Mo'] as const),
 ]
 
+const holders = Object.fromEntries(
+  nutrients.map((nutrient) => [nutrient, ids.filter((id) => components.rows[id].element === nutrient)]),
+) as unknown as Readonly<Record<Nutrient, readonly Component[]>>
+
 /** Amount of a nutrient over all components that hold it. */
 export function nutrientAmount(amounts: Amounts, nutrient: Nutrient): number {
   if (nutrient === 'NO3-N') return amounts.NO3 ?? 0
   if (nutrient === 'NH4-N') return amounts.NH4 ?? 0
-  return ids.reduce((sum, id) => (components.rows[id].element === nutrient ? sum + (amounts[id] ?? 0) : sum), 0)
+  let sum = 0
+  for (const id of holders[nutrient]) sum += amounts[id] ?? 0
+  return sum
 }
 
 /** Element whose atoms a nutrient counts. */

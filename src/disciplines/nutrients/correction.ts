@@ -69,9 +69,9 @@ function chargePerKilogram(product: ShelfProduct, amounts: Amounts, pH: number, 
     { amounts, times: 1 },
     { amounts: ions, times: 1e-3 },
   ])
-  const { meanCharge } = chargeAgainstAmounts({ pH, ...air(temperature_C) })(dosed)
+  const mean = chargeAgainstAmounts({ pH, ...air(temperature_C) })(dosed).meanCharge()
   const ids = Object.keys(product.amounts_mol_kg) as Component[]
-  return -ids.reduce((sum, id) => sum + meanCharge[id] * product.amounts_mol_kg[id]!, 0)
+  return -ids.reduce((sum, id) => sum + mean[id] * product.amounts_mol_kg[id]!, 0)
 }
 
 /** Acid that lasts before acid that microbes eat; of those, the one that brings no phosphorus. */

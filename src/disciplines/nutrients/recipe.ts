@@ -133,10 +133,11 @@ function phRows(problem: RecipeProblem, doses: readonly number[]): readonly PhRo
   const amounts = mixOf(problem, doses)
   const row = (pH: number, sign: 1 | -1, helps: (product: Product) => boolean, kind: 'pH-low' | 'pH-high'): PhRow => {
     const { meanCharge, netCharge_mol_m3 } = chargeAgainstAmounts({ ...conditions, pH })(amounts)
+    const mean = meanCharge()
     const charge = (product: Product) =>
       named(product.amounts_mol_kg).reduce((sum, id) => {
         const inAir = conditions.carbonDioxide_Pa !== null && id === 'HCO3'
-        return inAir ? sum : sum + (meanCharge[id] * product.amounts_mol_kg[id]!) / 1000
+        return inAir ? sum : sum + (mean[id] * product.amounts_mol_kg[id]!) / 1000
       }, 0)
     const coefficients = problem.shelf.map((p) => (setsPh(p) ? sign * charge(p) : 0))
     const others = sign * netCharge_mol_m3 - coefficients.reduce((sum, c, j) => sum + c * doses[j]!, 0)

@@ -20,9 +20,14 @@ export const pairs = Object.entries(ionPairs.rows).map(([id, row]) => ({
   cation: place[row.cation as Paired],
   anion: place[row.anion as Paired],
   charge: row.charge,
+  size: Math.abs(row.charge),
   cationCharge: components.rows[row.cation as Component].charge,
   anionCharge: anionCharge[row.anion as keyof typeof anionCharge],
 }))
+
+/** Pairs of each anion, in their order. */
+const pairsOf = [...cations, ...anions].map((_, ion) => pairs.flatMap((p, i) => (p.anion === ion ? [i] : [])))
+const ammoniumPairs = pairs.flatMap((p, i) => (p.cation === NH4 ? [i] : []))
 
 /** Components whose form changes neither with pH nor by pairing. */
 const changing = new Set<string>([...cations, 'SO4', 'H2PO4', 'HCO3', 'H3BO3', 'H4SiO4', 'citrate', 'phthalate'])
@@ -76,12 +81,15 @@ function ratiosAt(k: Constants['k'], aH: number, γ: readonly number[]) {
     nh3: (k.ammonium * g1) / aH,
     boric: k.boric / (aH * g1),
     silicic: k.silicic / (aH * g1),
-    citrate: chain([k.citric1, k.citric2, k.citric3], aH, γ),
-    phthalate: chain([k.phthalic1, k.phthalic2], aH, γ),
   }
 }
 
+const citrateAt = (k: Constants['k'], aH: number, γ: readonly number[]) =>
+  chain([k.citric1, k.citric2, k.citric3], aH, γ)
+const phthalateAt = (k: Constants['k'], aH: number, γ: readonly number[]) => chain([k.phthalic1, k.phthalic2], aH, γ)
+
 export interface Settled {
+  readonly constants: Constants
   readonly aH: number
   readonly γ: readonly number[]
   readonly ratio: ReturnType<typeof ratiosAt>
@@ -108,23 +116,32 @@ interface Solution {
   readonly carbonDioxide: number | null
 }
 
+/** Component whose total each free ion starts from; all phosphate is counted as H2PO4, and solved for as HPO4. */
+const totals = [...cations, 'SO4', 'H2PO4', null, 'HCO3'] as const
+
+const inertSquares = inert.map((id) => components.rows[id].charge ** 2)
+
 /** Totals in the order of the free ions. */
 export function prepared(amounts: Amounts, constants: Constants, carbonDioxide_Pa: number | null): Solution {
-  const amount = (id: Component) => (amounts[id] ?? 0) / 1000
-  const { Ca, Mg, K, Na, NH4: N, SO4: S, H2PO4: P, HCO3: C } = { ...zero, ...amounts }
-  const total = Float64Array.of(...[Ca, Mg, K, Na, N, S, P, 0, C].map((n) => n / 1000))
-  const still = inert.reduce((sum, id) => sum + components.rows[id].charge ** 2 * Math.abs(amount(id)), 0) / 2
+  const total = new Float64Array(totals.length)
+  for (let i = 0; i < totals.length; i++) {
+    const id = totals[i]!
+    if (id !== null) total[i] = (amounts[id] ?? 0) / 1000
+  }
+  let still = 0
+  for (let i = 0; i < inert.length; i++) {
+    const amount = amounts[inert[i]!]
+    if (amount !== undefined) still += inertSquares[i]! * Math.abs(amount / 1000)
+  }
   const weak = {
-    ...{ citrate: amount('citrate'), phthalate: amount('phthalate') },
-    ...{ boron: amount('H3BO3'), silica: amount('H4SiO4') },
+    ...{ citrate: (amounts.citrate ?? 0) / 1000, phthalate: (amounts.phthalate ?? 0) / 1000 },
+    ...{ boron: (amounts.H3BO3 ?? 0) / 1000, silica: (amounts.H4SiO4 ?? 0) / 1000 },
   }
   const atmosphere = feedConstants.rows.atmosphere.value
   const carbonDioxide =
     carbonDioxide_Pa === null ? null : (constants.k.carbonDioxideGas * carbonDioxide_Pa) / atmosphere
-  return { constants, total, still, weak, carbonDioxide }
+  return { constants, total, still: still / 2, weak, carbonDioxide }
 }
-
-const zero = { Ca: 0, Mg: 0, K: 0, Na: 0, NH4: 0, SO4: 0, H2PO4: 0, HCO3: 0 }
 
 /** New free ions from the old: each total over what its partners and protons take. */
 function round(
@@ -147,14 +164,16 @@ function round(
     s.carbonDioxide === null ? s.total[HCO3]! / (1 + ratio.co2 + ratio.co3 + taken[HCO3]!) : s.carbonDioxide / ratio.co2
 }
 
-function ionicStrength(s: Solution, at: Omit<Settled, 'ionicStrength' | 'open'>): number {
+function ionicStrength(s: Solution, at: Omit<Settled, 'constants' | 'ionicStrength' | 'open'>): number {
   const { aH, γ, ratio, free } = at
+  const { k } = s.constants
   let sum = (aH + s.constants.k.water / aH) / γ[1]!
   for (let i = 0; i < cations.length; i++) sum += cationCharge[i]! ** 2 * free[i]!
   for (let i = 0; i < pairs.length; i++) sum += pairs[i]!.charge ** 2 * at.pairs[i]!
   sum +=
     free[SO4]! * (4 + ratio.hso4) + free[HPO4]! * (4 + ratio.h2po4 + 9 * ratio.po4) + free[HCO3]! * (1 + 4 * ratio.co3)
-  sum += s.weak.citrate * ratio.citrate.squares + s.weak.phthalate * ratio.phthalate.squares
+  if (s.weak.citrate > 0) sum += s.weak.citrate * citrateAt(k, aH, γ).squares
+  if (s.weak.phthalate > 0) sum += s.weak.phthalate * phthalateAt(k, aH, γ).squares
   sum += (s.weak.boron * ratio.boric) / (1 + ratio.boric) + (s.weak.silica * ratio.silicic) / (1 + ratio.silicic)
   return s.still + sum / 2
 }
@@ -182,7 +201,7 @@ export function settled(s: Solution, pH: number, from?: Settled): Settled {
     const ratio = ratiosAt(s.constants.k, aH, γ)
     for (let i = 0; i < pairs.length; i++) {
       const p = pairs[i]!
-      strength[i] = (s.constants.pair[i]! * γ[p.cationCharge]! * γ[p.anionCharge]!) / γ[Math.abs(p.charge)]!
+      strength[i] = (s.constants.pair[i]! * γ[p.cationCharge]! * γ[p.anionCharge]!) / γ[p.size]!
     }
     before.set(free)
     round(s, ratio, strength, free, taken)
@@ -193,7 +212,8 @@ export function settled(s: Solution, pH: number, from?: Settled): Settled {
     for (let i = 0; i < free.length; i++)
       moved = Math.max(moved, Math.abs(free[i]! - before[i]!) / (free[i]! + SETTLED))
     I = next
-    if (moved < SETTLED || turn >= ROUND_LIMIT) return { ...at, ionicStrength: I, open: s.carbonDioxide !== null }
+    if (moved < SETTLED || turn >= ROUND_LIMIT)
+      return { ...at, constants: s.constants, ionicStrength: I, open: s.carbonDioxide !== null }
   }
 }
 
@@ -202,36 +222,47 @@ function held(at: Settled, anion: number): number {
   const base = at.free[anion === H2PO4 ? HPO4 : anion]!
   if (base === 0) return 0
   let sum = 0
-  for (let i = 0; i < pairs.length; i++) if (pairs[i]!.anion === anion) sum += at.pairs[i]!
+  for (const i of pairsOf[anion]!) sum += at.pairs[i]!
   return sum / base
 }
 
-/** Charge that one mole of each component carries, pairs counted with the ligand they hold. */
-export function meanCharges(at: Settled): Record<Component, number> {
-  const mean = {} as Record<Component, number>
-  for (const id of inert) mean[id] = components.rows[id].charge
-  for (const id of cations) mean[id] = components.rows[id].charge
-  const { ratio, free } = at
-  const sulfate = held(at, SO4)
-  mean.SO4 = -(2 + ratio.hso4 + 2 * sulfate) / (1 + ratio.hso4 + sulfate)
-  const [one, two] = [ratio.h2po4 + held(at, H2PO4), 1 + held(at, HPO4)]
-  mean.H2PO4 = -(one + 2 * two + 3 * ratio.po4) / (one + two + ratio.po4 + ratio.h3po4)
-  const bicarbonate = held(at, HCO3)
-  mean.HCO3 = -(1 + bicarbonate + 2 * ratio.co3) / (1 + bicarbonate + ratio.co3 + ratio.co2)
+const all = Object.keys(components.rows) as readonly Component[]
+/** Charges of the components that keep theirs; the others are overwritten. */
+const steady = Float64Array.from(all, (id) => components.rows[id].charge)
+const at = Object.fromEntries(all.map((id, i) => [id, i])) as Readonly<Record<Component, number>>
+
+/** Places of components among the mean charges. */
+export const placesOf = (ids: readonly Component[]): readonly number[] => ids.map((id) => at[id])
+
+/** Charge that one mole of each component carries, in the order of the table, pairs counted with the ligand they hold. */
+export function meanCharges(s: Settled): Float64Array {
+  const { constants, aH, γ, ratio, free } = s
+  const mean = steady.slice()
+  const sulfate = held(s, SO4)
+  mean[at.SO4] = -(2 + ratio.hso4 + 2 * sulfate) / (1 + ratio.hso4 + sulfate)
+  const [one, two] = [ratio.h2po4 + held(s, H2PO4), 1 + held(s, HPO4)]
+  mean[at.H2PO4] = -(one + 2 * two + 3 * ratio.po4) / (one + two + ratio.po4 + ratio.h3po4)
+  const bicarbonate = held(s, HCO3)
+  mean[at.HCO3] = -(1 + bicarbonate + 2 * ratio.co3) / (1 + bicarbonate + ratio.co3 + ratio.co2)
   let ammonium = 1
-  for (let i = 0; i < pairs.length; i++)
-    if (pairs[i]!.cation === NH4 && free[NH4]! > 0) ammonium += at.pairs[i]! / free[NH4]!
-  mean.NH4 = ammonium / (ammonium + ratio.nh3)
-  mean.H3BO3 = -ratio.boric / (1 + ratio.boric)
-  mean.H4SiO4 = -ratio.silicic / (1 + ratio.silicic)
-  mean.citrate = ratio.citrate.charge
-  mean.phthalate = ratio.phthalate.charge
+  if (free[NH4]! > 0) for (const i of ammoniumPairs) ammonium += s.pairs[i]! / free[NH4]!
+  mean[at.NH4] = ammonium / (ammonium + ratio.nh3)
+  mean[at.H3BO3] = -ratio.boric / (1 + ratio.boric)
+  mean[at.H4SiO4] = -ratio.silicic / (1 + ratio.silicic)
+  mean[at.citrate] = citrateAt(constants.k, aH, γ).charge
+  mean[at.phthalate] = phthalateAt(constants.k, aH, γ).charge
   return mean
 }
 
+/** The same by name. */
+export function namedCharges(s: Settled): Readonly<Record<Component, number>> {
+  const mean = meanCharges(s)
+  return Object.fromEntries(all.map((id, i) => [id, mean[i]!])) as Record<Component, number>
+}
+
 /** Charge of hydrogen less hydroxide and of carbonate that the air holds, mol/m³. */
-export function heldCharges(at: Settled, constants: Constants): { readonly water: number; readonly air: number } {
-  const water = ((at.aH - constants.k.water / at.aH) / at.γ[1]!) * 1000
-  const carbonate = at.free[HCO3]! * (1 + held(at, HCO3) + 2 * at.ratio.co3)
-  return { water, air: at.open ? -1000 * carbonate : 0 }
+export function heldCharges(s: Settled): { readonly water: number; readonly air: number } {
+  const water = ((s.aH - s.constants.k.water / s.aH) / s.γ[1]!) * 1000
+  const carbonate = s.free[HCO3]! * (1 + held(s, HCO3) + 2 * s.ratio.co3)
+  return { water, air: s.open ? -1000 * carbonate : 0 }
 }

@@ -2,12 +2,13 @@ import type { Component } from '../../tables/components.ts'
 import type { IonPair } from '../../tables/equilibria.ts'
 import { type Amounts, named } from './composition.ts'
 import {
-  type Constants,
   constantsAt,
   heldCharges,
   inert,
   meanCharges,
+  namedCharges,
   pairs,
+  placesOf,
   prepared,
   type Settled,
   settled,
@@ -52,41 +53,41 @@ export function chargeAgainstPh(given: Conditions & { readonly amounts: Amounts 
   const constants = constantsAt(given.temperature_C)
   const solution = prepared(given.amounts, constants, given.carbonDioxide_Pa)
   const listed = named(given.amounts)
+  const places = placesOf(listed)
   let last: Settled | undefined
   return (pH) => {
     last = settled(solution, pH, last)
-    return netCharge(given.amounts, listed, last, constants)
+    return netCharge(given.amounts, listed, places, last)
   }
 }
 
 /** Sum of all charges at a pH against what is dissolved, and the mean charges; each answer starts from the last. */
-export function chargeAgainstAmounts(
-  given: Conditions & { readonly pH: number },
-): (amounts: Amounts) => Pick<Speciation, 'netCharge_mol_m3' | 'meanCharge'> {
+export function chargeAgainstAmounts(given: Conditions & { readonly pH: number }): (amounts: Amounts) => {
+  readonly netCharge_mol_m3: number
+  readonly meanCharge: () => Speciation['meanCharge']
+} {
   const constants = constantsAt(given.temperature_C)
   let last: Settled | undefined
   return (amounts) => {
     checked(amounts)
-    last = settled(prepared(amounts, constants, given.carbonDioxide_Pa), given.pH, last)
-    const meanCharge = meanCharges(last)
-    return { meanCharge, netCharge_mol_m3: chargeOf(amounts, named(amounts), last, constants, meanCharge) }
+    const now = settled(prepared(amounts, constants, given.carbonDioxide_Pa), given.pH, last)
+    last = now
+    const listed = named(amounts)
+    return {
+      netCharge_mol_m3: netCharge(amounts, listed, placesOf(listed), now),
+      meanCharge: () => namedCharges(now),
+    }
   }
 }
 
-function netCharge(amounts: Amounts, listed: readonly Component[], at: Settled, constants: Constants): number {
-  return chargeOf(amounts, listed, at, constants, meanCharges(at))
-}
-
-function chargeOf(
-  amounts: Amounts,
-  listed: readonly Component[],
-  at: Settled,
-  constants: Constants,
-  mean: Speciation['meanCharge'],
-): number {
-  const { water, air } = heldCharges(at, constants)
+function netCharge(amounts: Amounts, listed: readonly Component[], places: readonly number[], at: Settled): number {
+  const { water, air } = heldCharges(at)
+  const mean = meanCharges(at)
   let sum = water + air
-  for (const id of listed) if (!at.open || id !== 'HCO3') sum += mean[id] * amounts[id]!
+  for (let i = 0; i < listed.length; i++) {
+    const id = listed[i]!
+    if (!at.open || id !== 'HCO3') sum += mean[places[i]!]! * amounts[id]!
+  }
   return sum
 }
 
@@ -116,13 +117,14 @@ export function speciation(given: Conditions & { readonly amounts: Amounts; read
   checked(amounts)
   const constants = constantsAt(temperature_C)
   const at = settled(prepared(amounts, constants, carbonDioxide_Pa), pH)
-  const { water, air } = heldCharges(at, constants)
+  const { water, air } = heldCharges(at)
+  const listed = named(amounts)
   return {
     ...{ pH, temperature_C },
     species_mol_m3: speciesOf(at, amounts, constants.k.water),
     ionicStrength_mol_m3: at.ionicStrength * 1000,
-    netCharge_mol_m3: netCharge(amounts, named(amounts), at, constants),
-    meanCharge: meanCharges(at),
+    netCharge_mol_m3: netCharge(amounts, listed, placesOf(listed), at),
+    meanCharge: namedCharges(at),
     heldCharge_mol_m3: water + air,
   }
 }
