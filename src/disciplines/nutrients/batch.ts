@@ -7,7 +7,7 @@ import { type AcidPlan, acidPlan } from './acid.ts'
 import type { BlendFacts } from './blended.ts'
 import { type Amounts, ionsOf, type Nutrient, nutrients } from './composition.ts'
 import { nutrientMasses_g_m3 } from './equations-formula.ts'
-import { alkalinity, bufferCapacity } from './equations-ph.ts'
+import { alkalinity, bufferCapacity, solutionPh } from './equations-ph.ts'
 import { type Predicted, predicted } from './predicted.ts'
 import { type Limit, type Recipe, type RecipeProblem, recipe, type Target } from './recipe.ts'
 import { type Miss, misses } from './recipe-reasons.ts'
@@ -43,6 +43,8 @@ export interface BatchFacts {
   readonly amounts: Amounts
   readonly reached_g_m3: Readonly<Record<Nutrient, number>>
   readonly predicted: Predicted
+  /** The water before anything is added: as it runs, and after it has met the air. */
+  readonly waterPh: { readonly closed: number; readonly inAir: number }
   readonly alkalinityLeft_eq_m3: number
   /** Acid that moves the tank by one pH, in the air. */
   readonly buffer_eq_m3: number
@@ -53,11 +55,8 @@ export interface BatchFacts {
 
 const isNutrient = (key: string): key is Nutrient => (nutrients as readonly string[]).includes(key)
 
-const traces: readonly Nutrient[] = ['Fe', 'Mn', 'Zn', 'B', 'Cu', 'Mo']
-
 /** Main elements count by their own; sulfur feeds as well over a wide range. */
 export const weightOf = (nutrient: Nutrient): number => (nutrient === 'S' ? feedConstants.rows.sulfurWeight.value : 1)
-export const isTrace = (nutrient: Nutrient): boolean => traces.includes(nutrient)
 
 export function targetsOf(plan: Plan): { readonly targets: readonly Target[]; readonly unread: readonly string[] } {
   const entries = Object.entries(plan.feed?.targets ?? {})
@@ -161,6 +160,10 @@ export function batchFacts(plan: Plan, blend: Known<BlendFacts>, shelf: ShelfFac
       doses: isKnown(scaled) ? { known: scaled.known.doses } : scaled,
       reached_g_m3: isKnown(scaled) ? scaled.known.answer.reached_g_m3 : nutrientMasses_g_m3(amounts),
       predicted: tank,
+      waterPh: {
+        closed: solutionPh({ ...conditions, amounts: blend.known.amounts, carbonDioxide_Pa: null }),
+        inAir: solutionPh({ ...conditions, amounts: blend.known.amounts }),
+      },
       alkalinityLeft_eq_m3: alkalinity({ amounts }),
       buffer_eq_m3: bufferCapacity({ amounts, pH: inAir, ...conditions }),
       acids:

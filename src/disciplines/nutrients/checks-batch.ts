@@ -5,9 +5,10 @@ import { quantity } from '../../kernel/units.ts'
 import { isKnown } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { feedPractice, targetBands } from '../../tables/feed-practice.ts'
-import { type BatchFacts, isTrace } from './batch.ts'
+import type { BatchFacts } from './batch.ts'
 import { shareLevers } from './levers.ts'
 import type { ShelfFacts } from './shelf.ts'
+import { isTrace, targetBand } from './target-bands.ts'
 
 /** Why a target is missed, as a phrase. */
 function reasonOf({ misses, reached_g_m3, found }: BatchFacts, nutrient: string): FindingSlot {
@@ -36,8 +37,7 @@ const element: Check<BatchFacts> = {
   source: targetBands.source,
   judged: (facts, plan, { source }) =>
     facts.problem.targets.map(({ nutrient, wanted_g_m3 }) => {
-      const row = isTrace(nutrient) ? 'trace' : nutrient === 'S' ? 'sulfur' : 'main'
-      const { wantLow, wantHigh, mustLow, mustHigh } = targetBands.rows[row]
+      const { wantLow, wantHigh, mustLow, mustHigh } = targetBand(nutrient)
       return judge(element.id, quantity(facts.reached_g_m3[nutrient], 'g_m3'), {
         ...{ at: `feed/targets/${nutrient}`, source },
         must: { min: mustLow * wanted_g_m3, max: mustHigh * wanted_g_m3 },

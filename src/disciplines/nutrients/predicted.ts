@@ -1,5 +1,6 @@
 import type { Mineral } from '../../tables/equilibria.ts'
 import { feedConstants } from '../../tables/solvent.ts'
+import { type IonCharge, ionCharges } from './charges.ts'
 import { type Amounts, nutrientAmount } from './composition.ts'
 import { CONDUCTIVITY_VALID, conductivity } from './equations-conductivity.ts'
 import { atOwnPh, solutionPh } from './equations-ph.ts'
@@ -20,6 +21,8 @@ export interface Predicted {
   readonly pHClosed: Range
   readonly pHInAir: Range
   readonly ionicStrength_mol_m3: number
+  /** Charges of the ions in the open tank; they sum to nothing. */
+  readonly charges: readonly IonCharge[]
   /** Saturation in the open tank; above zero a solid may fall out. Solids whose ions are absent are left out. */
   readonly saturation: Readonly<Partial<Record<Mineral, number>>>
   /** Share of ammonium in the nitrogen, 0 without nitrogen. */
@@ -50,6 +53,7 @@ export function predicted(given: {
     pHClosed: around(solutionPh({ amounts, temperature_C, carbonDioxide_Pa: null }), phAccuracy.value),
     pHInAir: around(tank.pH, phAccuracy.value),
     ionicStrength_mol_m3: tank.ionicStrength_mol_m3,
+    charges: ionCharges(amounts, tank, true),
     saturation: Object.fromEntries(saturation),
     ammoniumShare: N > 0 ? nutrientAmount(amounts, 'NH4-N') / N : 0,
   }

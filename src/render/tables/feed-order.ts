@@ -2,18 +2,16 @@ import type { BatchDose, BatchFacts } from '../../disciplines/nutrients/index.ts
 import { bottleOf } from '../../disciplines/nutrients/stocks.ts'
 import { band, quantity } from '../../kernel/units.ts'
 import { isKnown } from '../../plan/known.ts'
-import { type Display, decimals, shownText } from '../display.ts'
+import { type Display, shownText } from '../display.ts'
 import { fill } from '../words/fill.ts'
 import type { Words } from '../words/words.ts'
-import { massText } from './feed.ts'
+import { massText, millilitres } from './feed.ts'
 
 /** A line of the mixing order with what to beware of at it. */
 export interface OrderLine {
   readonly text: string
   readonly cautions: readonly string[]
 }
-
-const millilitres = (m3: number, display: Display) => `${decimals(m3 * 1e6, m3 < 1e-4 ? 1 : 0, display.decimal)} mL`
 
 /** Bases and silicate first, then the acid, calcium, what suits either bottle, phosphate and sulfate. */
 function place({ product }: BatchDose): number {

@@ -26,7 +26,8 @@ const grams = (kg: number, digits: number, display: Display): string =>
 /** Digits that the step of a scale gives, in grams. */
 const digitsOf = (step_kg: number): number => Math.max(0, -Math.floor(Math.log10(step_kg * GRAM) + 1e-9))
 
-const mL = (m3: number, display: Display): string => `${decimals(m3 * 1e6, m3 < 1e-4 ? 1 : 0, display.decimal)} mL`
+export const millilitres = (m3: number, display: Display): string =>
+  `${decimals(m3 * 1e6, m3 < 1e-4 ? 1 : 0, display.decimal)} mL`
 
 /** Mass as it is to be weighed: to the scale's step, or by volume where it is poured. */
 export const massText = ({ mass_kg, step_kg, product }: BatchDose, display: Display): string =>
@@ -42,8 +43,8 @@ export function doseTexts(batch: BatchFacts, display: Display): readonly DoseTex
       const stockDose = { id: dose.id, dose_g_m3: 1, amounts_mol_kg: product.amounts_mol_kg, salt: product.salt }
       return {
         name: dose.id,
-        mass: weakStock === null ? massText(dose, display) : `${mL(weakStock.draw_m3, display)} *`,
-        volume: volume_m3 === null ? '' : mL(volume_m3, display),
+        mass: weakStock === null ? massText(dose, display) : `${millilitres(weakStock.draw_m3, display)} *`,
+        volume: volume_m3 === null ? '' : millilitres(volume_m3, display),
         perLitre:
           g_L >= 0.01 ? `${decimals(g_L, 3, display.decimal)} g` : `${decimals(g_L * 1000, 3, display.decimal)} mg`,
         bottle: bottleOf(product.bottle === null ? stockDose : { ...stockDose, bottle: product.bottle }),
@@ -58,7 +59,11 @@ export function weakTexts(batch: BatchFacts, words: Words, display: Display): re
   return batch.doses.known.flatMap(({ id, weakStock }) => {
     if (weakStock === null) return []
     const slots = {
-      ...{ name: id, dissolve: grams(weakStock.dissolve_kg, 2, display), draw: mL(weakStock.draw_m3, display) },
+      ...{
+        name: id,
+        dissolve: grams(weakStock.dissolve_kg, 2, display),
+        draw: millilitres(weakStock.draw_m3, display),
+      },
       volume: shownText(quantity(weakStock.volume_m3, 'm3'), display),
       thinned: words.phrases[weakStock.thin_m3 === null ? 'weak-plain' : 'weak-thinned']!,
     }
@@ -103,7 +108,9 @@ export const acidTexts = (batch: BatchFacts, words: Words, display: Display): re
   batch.acids.map(({ product, mass_g_m3, volume_m3_m3, brings_g_m3 }) => {
     const volume = batch.volume_m3 ?? 1
     const amount =
-      volume_m3_m3 === null ? grams((mass_g_m3 / 1000) * volume, 1, display) : mL(volume_m3_m3 * volume, display)
+      volume_m3_m3 === null
+        ? grams((mass_g_m3 / 1000) * volume, 1, display)
+        : millilitres(volume_m3_m3 * volume, display)
     if (product.passing) return fill(words.tables['feed-acid-passing']!, { acid: product.id, amount })
     const brought = (['N', 'P', 'S'] as const).filter((n) => brings_g_m3[n] > 0)
     const brings = brought.map((n) => `${shownText(quantity(brings_g_m3[n], 'g_m3'), display)} ${n}`).join(', ')
@@ -124,6 +131,13 @@ export function waterText({ blend }: NutrientsFacts, words: Words, display: Disp
   return fill(words.tables['feed-water']!, { blend: parts.join(', '), alkalinity })
 }
 
+/** One product in a bottle with its grams. */
+export const contentLine = (
+  { id, mass_kg_m3 }: { readonly id: string; readonly mass_kg_m3: number },
+  bottle_m3: number,
+  display: Display,
+): string => `${grams(mass_kg_m3 * bottle_m3, 2, display)} ${id}`
+
 /** Labels of the stock bottles, one a bottle. */
 export function stockTexts(
   { stock }: NutrientsFacts,
@@ -136,9 +150,9 @@ export function stockTexts(
   const bottle_m3 = volume_m3 ?? 1e-3
   return bottles.map(({ id, contents }) =>
     fill(words.tables['feed-stock']!, {
-      ...{ bottle: id, factor: String(factor), dose: mL(perFeed / 1000, display) },
+      ...{ bottle: id, factor: String(factor), dose: millilitres(perFeed / 1000, display) },
       volume: shownText(quantity(bottle_m3, 'm3'), display),
-      contents: contents.map((c) => `${grams(c.mass_kg_m3 * bottle_m3, 2, display)} ${c.id}`).join(', '),
+      contents: contents.map((c) => contentLine(c, bottle_m3, display)).join(', '),
     }),
   )
 }
