@@ -1,7 +1,7 @@
 /** Where a typeface of the booklet lies under assets/fonts/page, and which letters it holds. */
 export interface FaceFile {
   readonly file: string
-  readonly family: 'Serif' | 'Drafting'
+  readonly family: 'Booklet Serif' | 'Booklet Drafting'
   readonly weight: string
   readonly italic: boolean
   readonly range?: string
@@ -14,9 +14,23 @@ const latinExt =
 
 /** The faces that a booklet carries, about 120 kB together. */
 export const faceFiles: readonly FaceFile[] = [
-  { file: 'source-serif-4-latin-400-normal', family: 'Serif', weight: '400 500', italic: false, range: latin },
-  { file: 'source-serif-4-latin-600-normal', family: 'Serif', weight: '600', italic: false, range: latin },
-  { file: 'source-serif-4-latin-400-italic', family: 'Serif', weight: '400 600', italic: true, range: latin },
-  { file: 'source-serif-4-latin-ext-400-normal', family: 'Serif', weight: '400 600', italic: false, range: latinExt },
-  { file: 'drafting-full', family: 'Drafting', weight: '400', italic: false },
+  { file: 'source-serif-4-latin-400-normal', family: 'Booklet Serif', weight: '400 500', italic: false, range: latin },
+  { file: 'source-serif-4-latin-600-normal', family: 'Booklet Serif', weight: '600', italic: false, range: latin },
+  { file: 'source-serif-4-latin-400-italic', family: 'Booklet Serif', weight: '400 600', italic: true, range: latin },
+  // Faces of one weight must be declared alike, or a browser takes one of them for the whole.
+  {
+    file: 'source-serif-4-latin-ext-400-normal',
+    family: 'Booklet Serif',
+    weight: '400 500',
+    italic: false,
+    range: latinExt,
+  },
+  {
+    file: 'source-serif-4-latin-ext-600-normal',
+    family: 'Booklet Serif',
+    weight: '600',
+    italic: false,
+    range: latinExt,
+  },
+  { file: 'drafting-full', family: 'Booklet Drafting', weight: '400', italic: false },
 ]

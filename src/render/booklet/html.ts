@@ -13,7 +13,7 @@ import { bookletStyle, CROP_mm } from './style.ts'
 
 /** Typefaces to carry inside the file: WOFF2 in base 64, each with the letters it holds where it holds not all. */
 export interface BookletFace {
-  readonly family: 'Serif' | 'Drafting'
+  readonly family: 'Booklet Serif' | 'Booklet Drafting'
   readonly weight: string
   readonly italic: boolean
   readonly base64: string
@@ -56,8 +56,10 @@ function tick({ id, text }: Tick, s: Setting, tag: 'li' | 'p', more = ''): strin
   return `<${tag} class="tick${more}">${labelled}</${tag}>`
 }
 
-const ticks = (lines: readonly Tick[], s: Setting): string =>
-  lines.length === 0 ? '' : `<ul class="ticks">${lines.map((t) => tick(t, s, 'li')).join('')}</ul>`
+const ticks = (lines: readonly Tick[], s: Setting, pairs = false): string =>
+  lines.length === 0
+    ? ''
+    : `<ul class="ticks${pairs ? ' pairs' : ''}">${lines.map((t) => tick(t, s, 'li')).join('')}</ul>`
 
 /** A drawing as an image with a name, its lines painted by the style of the page. */
 const image = (page: Page, title: string): string =>
@@ -134,7 +136,7 @@ function block(b: Block, s: Setting, id: string): string {
     case 'heading':
       return `<h3>${escaped(b.text)}</h3>`
     case 'ticks':
-      return ticks(b.lines, s)
+      return ticks(b.lines, s, b.pairs)
     case 'table':
       return table(b, s)
     case 'form':
@@ -151,14 +153,14 @@ function block(b: Block, s: Setting, id: string): string {
 }
 
 const chapter = (c: Chapter, s: Setting): string =>
-  `<section id="${c.id}"${c.blocks.some((b) => b.kind === 'sheet') ? ' class="sheets"' : ''} aria-labelledby="h-${c.id}"><h2 id="h-${c.id}">${escaped(c.title)}</h2>
+  `<section id="${c.id}"${c.blocks[0]?.kind === 'sheet' ? ' class="bare"' : ''} aria-labelledby="h-${c.id}"><h2 id="h-${c.id}">${escaped(c.title)}</h2>
 ${c.blocks.map((b, i) => block(b, s, `${c.id}-${i}`)).join('\n')}</section>`
 
 const typefaces = (faces: readonly BookletFace[]): string =>
   faces
     .map(
       ({ family, weight, italic, base64, range }) =>
-        `@font-face{font-family:${family};font-weight:${weight};font-style:${italic ? 'italic' : 'normal'};src:url(data:font/woff2;base64,${base64}) format("woff2")${range === undefined ? '' : `;unicode-range:${range}`}}`,
+        `@font-face{font-family:"${family}";font-weight:${weight};font-style:${italic ? 'italic' : 'normal'};src:url(data:font/woff2;base64,${base64}) format("woff2")${range === undefined ? '' : `;unicode-range:${range}`}}`,
     )
     .join('\n')
 

@@ -43,7 +43,11 @@ export interface ExampleBlock {
 export type Block =
   | { readonly kind: 'text'; readonly text: string; readonly tone: 'plain' | 'caution' | 'quiet' }
   | { readonly kind: 'heading'; readonly text: string }
-  | { readonly kind: 'ticks'; readonly lines: readonly Tick[] }
+  | {
+      readonly kind: 'ticks'
+      readonly lines: readonly Tick[] /** Short lines, two beside each other. */
+      readonly pairs?: boolean
+    }
   | {
       readonly kind: 'table'
       readonly id: string

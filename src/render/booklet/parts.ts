@@ -3,7 +3,7 @@ import type { Column } from '../paper/table.ts'
 import { partRow } from '../sheets/parts.ts'
 import { materialText, patternTexts } from '../tables/cuts.ts'
 import { toolText, totalText } from '../tables/parts.ts'
-import { type Given, heading, text } from './input.ts'
+import { type Given, heading, text, ticks } from './input.ts'
 import type { Block, Chapter } from './model.ts'
 
 const words = (said: string): Column => ({ heading: said, align: 'words' })
@@ -32,11 +32,12 @@ function list(g: Given): readonly Block[] {
     ...remarks.map((r) => text(`${r.name}: ${r.remark}`, 'quiet')),
     heading(g.tell('parts-tools')),
     {
-      kind: 'table',
-      id: 'tools',
-      columns: [words('')],
-      rows: parts.known.tools.map((t) => [toolText(t, g.words).name]),
-      ticked: true,
+      kind: 'ticks',
+      lines: ticks(
+        'tool',
+        parts.known.tools.map((t) => toolText(t, g.words).name),
+      ),
+      pairs: true,
     },
   ]
 }
@@ -49,7 +50,7 @@ function cuts(g: Given): readonly Block[] {
     ...materials.flatMap((m): readonly Block[] => {
       const patterns = patternTexts(m, g.words, g.display)
       const lines = patterns.map((p, i) => ({
-        id: `cut-${m.of}-${i + 1}`,
+        id: `pattern-${m.of}-${i + 1}`,
         text: `${p.times} × ${p.length}: ${p.pieces} (${p.rest})`,
       }))
       return [

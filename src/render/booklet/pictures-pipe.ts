@@ -23,6 +23,7 @@ import type { Given } from './input.ts'
 
 const SMALL_mm = 2.8
 const MOST_LINES = 12
+const CLOSEST_rad = 0.2
 
 /** The pipe's end with its wall and the lines on it; the step from line to line is drawn as an arc. */
 export function endView(g: Given, withLines: boolean): Drawing {
@@ -32,7 +33,8 @@ export function endView(g: Given, withLines: boolean): Drawing {
   const R = 20
   const r = (R * pipe.bore_m) / pipe.outside_m
   const at = (turn_rad: number, radius: number): Point => [radius * Math.sin(turn_rad), radius * Math.cos(turn_rad)]
-  const lines = layout.lines.length <= MOST_LINES ? layout.lines : layout.lines.slice(0, 2)
+  const close = layout.lines.some((l, i) => i > 0 && l.turn_rad - layout.lines[i - 1]!.turn_rad < CLOSEST_rad)
+  const lines = layout.lines.length <= MOST_LINES && !close ? layout.lines : layout.lines.slice(0, close ? 1 : 2)
   const step = layout.lines[1] === undefined ? 0 : layout.lines[1].turn_rad - layout.lines[0]!.turn_rad
   const round = `${g.sheet.size(layout.circumference_m)} ${g.sheet.unit}`
   const marks = withLines
@@ -115,7 +117,9 @@ export function marksPicture(g: Given): Drawing {
           lettering([-4.5, y - 1], text, { size_mm: SMALL_mm, anchor: 'end' }),
         ],
       ),
-      lettering([-4.5, zero - 1], '0', { size_mm: SMALL_mm, anchor: 'end' }),
+      ...(shown.some(({ y }) => Math.abs(y - zero) < 3.4)
+        ? []
+        : [lettering([-4.5, zero - 1], '0', { size_mm: SMALL_mm, anchor: 'end' })]),
     ]
   }
   return fitted(view)

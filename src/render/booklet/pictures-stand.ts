@@ -24,30 +24,40 @@ import type { Given } from './input.ts'
 
 const whole = (s: Sketch | null): Drawing => (s === null ? [] : [...s.marks, ...s.figures.map((f) => f.text)])
 
-/** The tower as it will stand, with water and plants. */
+/** So small a tower has no room for its dimensions; arrowheads are small solids of no part. */
+const bare = (marks: Drawing): Drawing =>
+  marks.filter((p) => {
+    if (p.kind === 'text' || p.pen === 'dimension' || p.pen === 'ornament')
+      return p.kind !== 'text' && p.part !== undefined
+    return !(p.kind === 'path' && p.pen === null && p.fill === 'solid' && p.part === undefined)
+  })
+
+/** The tower as it will stand, with its water and its height. */
 export function towerPicture(g: Given): Drawing {
   const layout = orNull(g.facts.layout)
   if (layout === null) return []
-  return fitted((ratio) =>
-    whole(
-      towerSketch({
-        plan: g.plan,
-        layout,
-        templates: orNull(g.facts.templates),
-        tank: orNull(g.facts.tank),
-        display: g.display,
-        texts: {
-          lid: g.tell('on-lid'),
-          fillLine: g.tell('on-fill'),
-          lowLine: g.tell('on-low'),
-          round: g.tell('on-round'),
-        },
-        scale: 1000 / ratio,
-        elevation: true,
-        unrolled: false,
+  const texts = {
+    lid: g.tell('on-lid'),
+    fillLine: g.tell('on-fill'),
+    lowLine: g.tell('on-low'),
+    round: g.tell('on-round'),
+  }
+  const [templates, tank] = [orNull(g.facts.templates), orNull(g.facts.tank)]
+  return fitted((ratio) => {
+    const input = { plan: g.plan, layout, templates, tank, display: g.display, texts, scale: 1000 / ratio }
+    const { marks } = towerSketch({ ...input, elevation: true, unrolled: false })
+    const e = elevation({ plan: g.plan, layout, templates, ratio })
+    const [foot, top] = [e.foot_m * ratio, e.top_m * ratio]
+    return [
+      ...bare(marks),
+      ...dimension({
+        from: [-e.half_m * ratio - 2, foot],
+        to: [-e.half_m * ratio - 2, top],
+        offset_mm: 5,
+        figure: g.sheet.length(layout.columnLength_m),
       }),
-    ),
-  )
+    ]
+  })
 }
 
 /** The column with its tank, and what is drawn over it at the same ratio. */

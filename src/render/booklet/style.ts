@@ -2,8 +2,8 @@ import { pens } from '../drawing/pens.ts'
 import type { PaperName } from '../paper/size.ts'
 
 /** Margin of the printed page, and what is cut off a sheet so that it stands between the margins at its own size. */
-export const PRINT_MARGIN_mm = 12
-export const CROP_mm = 13
+export const PRINT_MARGIN_mm = 8
+export const CROP_mm = 9
 
 const day =
   '--paper:#f8f6ef;--ink:#1b2533;--ink2:#4d5868;--line:#747d8a;--rule:#cdc9bc;--acc:#b0361a;--wash:#f3ddd2;--watw:#d9e7ec'
@@ -23,14 +23,14 @@ function drawingStyle(): string {
     '.fill-none{fill:none}.fill-solid{fill:var(--ink)}.fill-paper{fill:var(--paper)}.fill-wash{fill:var(--wash)}.fill-water{fill:var(--watw)}',
     'svg text{fill:var(--ink)}svg .tone-quiet{fill:var(--ink2)}svg .tone-paper{fill:var(--paper)}',
     'svg .halo{stroke:var(--paper);stroke-width:.8;stroke-linejoin:round;paint-order:stroke}',
-    '.face-drafting{font-family:Drafting,sans-serif}.face-serif,.face-italic,.face-medium,.face-strong{font-family:Serif,Georgia,serif}',
+    '.face-drafting{font-family:"Booklet Drafting",sans-serif}.face-serif,.face-italic,.face-medium,.face-strong{font-family:"Booklet Serif",Georgia,serif}',
     '.face-italic{font-style:italic}.face-medium{font-weight:500}.face-strong{font-weight:600}',
   ].join('\n')
 }
 
 const page = `
 *{box-sizing:border-box}
-html{background:var(--paper);color:var(--ink);font:17px/1.45 Serif,Georgia,serif;-webkit-text-size-adjust:100%;font-variant-numeric:lining-nums tabular-nums}
+html{background:var(--paper);color:var(--ink);font:17px/1.45 "Booklet Serif",Georgia,serif;-webkit-text-size-adjust:100%;font-variant-numeric:lining-nums tabular-nums}
 body{margin:0}
 main,header,nav{max-width:46rem;margin:0 auto;padding:0 20px}
 header{padding-top:28px}
@@ -47,6 +47,8 @@ nav a{display:block;padding:6px 0;color:var(--ink);text-decoration-color:var(--l
 a:focus-visible,input:focus-visible{outline:2px solid var(--acc);outline-offset:2px}
 ul.ticks{list-style:none;margin:6px 0;padding:0}
 .tick{display:flex;gap:10px;align-items:flex-start;padding:3px 0}
+ul.pairs{columns:2;column-gap:24px}
+ul.pairs .tick{break-inside:avoid}
 .tick label{flex:1;padding:1px 0}
 input[type=checkbox]{flex:none;appearance:none;width:24px;height:24px;margin:0;border:1px solid var(--ink);background:none;border-radius:0}
 input[type=checkbox]:checked{background:linear-gradient(45deg,transparent 46%,var(--ink) 46% 54%,transparent 54%),linear-gradient(-45deg,transparent 46%,var(--ink) 46% 54%,transparent 54%)}
@@ -69,12 +71,12 @@ figure{margin:12px 0}
 figure svg{display:block;max-width:100%;height:auto;overflow:visible}
 .sheet{border:1px solid var(--rule);margin:20px 0}
 .sheet svg{width:100%}
-.example{border:1px solid var(--line);padding:10px 14px;margin:14px 0}
+.example{border-top:1px solid var(--rule);padding:10px 0 4px;margin:14px 0 0}
 .example h3{margin:0 0 4px}
 .example .work{font-size:1.1rem;margin:6px 0}
 footer{max-width:46rem;margin:40px auto 60px;padding:0 20px;color:var(--ink2)}
 [hidden]{display:none}
-@media (max-width:560px){.step figure{float:none;max-width:100%;margin:8px 0}.step figure svg{max-width:100%}td,th{padding-right:8px}}
+@media (max-width:560px){ul.pairs{columns:1}.step figure{float:none;max-width:100%;margin:8px 0}.step figure svg{max-width:100%}td,th{padding-right:8px}}
 `
 
 const printed = (paper: PaperName): string => `
@@ -82,18 +84,20 @@ const printed = (paper: PaperName): string => `
 @media print{
 :root{${print}}
 html{font-size:10.5pt}
-main,header,nav{max-width:none;padding:0 2mm}
+main,header,nav{max-width:none;padding:0 6mm}
+h2{padding-top:6mm}
 nav a{padding:1px 0;text-decoration:none}
 h2{break-before:page;border-top:0;margin-top:0}
-h2,h3{break-after:avoid}
+h2,h3,.aside{break-after:avoid}
+table.form:not(.log){break-inside:avoid}
 .hint{display:none}
 .tick,tr,.example,.step figure,.caution{break-inside:avoid}
 input[type=checkbox]{width:3.6mm;height:3.6mm;margin-top:.6mm;border-width:.25mm}
 input.blank,td input[type=text]{height:5.4mm}
 .step figure{max-width:80mm}
-.sheet{border:0;margin:0 -2mm;break-before:page;break-after:page;break-inside:avoid}
+.sheet{border:0;margin:0 -6mm;break-before:page;break-after:page;break-inside:avoid}
 .sheet svg{width:auto;max-width:none}
-section.sheets h2{break-after:auto}
+section.bare h2{display:none}
 }
 `
 
