@@ -16,7 +16,7 @@ export interface Sketch {
   /** The very place of a part on this drawing, by part. */
   readonly places: Readonly<Record<string, Point>>
   readonly box: Rect
-  /** One to how many; below one, so many to one. */
+  /** One to how many; below one, so many to one; nought for a chart, which has no scale. */
   readonly scale: number
 }
 

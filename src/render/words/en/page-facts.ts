@@ -22,6 +22,22 @@ export const page = {
     'Water over the holes',
     'What stands in the distributor at the flow that is wanted: high enough to push it through the holes.',
   ],
+  'feed/reached': [
+    'Reached',
+    'Water and weighed doses together, divided by the volume of the batch; the nearest to all targets at once, proved against the conditions of an optimum.',
+  ],
+  'feed/band': [
+    'Share of the target',
+    'What the batch reaches over what is wanted. The box is good; the line feeds without harm; beyond it the finding fails.',
+  ],
+  'feed/charge': [
+    'Charge of the ions',
+    'Amount times charge at the pH of the open tank, pairs counted with the ion that holds them. A solution has as many positive charges as negative ones: columns of two heights would be a mistake.',
+  ],
+  'feed/ph': [
+    'pH now and later',
+    'The pH at which the charges cancel: closed, with all carbon dioxide still in it, and in balance with the air, after a day or so of falling through the tower.',
+  ],
   tape: ['Nearest mark', 'The length on the nearest mark of an inch tape, and how far that is off.'],
   fields: ['Fields', 'What the plan could be told of this part besides.'],
   parts: ['Parts', 'Counted from the plan; prices are those that the plan tells.'],

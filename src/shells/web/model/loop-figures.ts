@@ -58,6 +58,20 @@ const figures: Readonly<Partial<Record<PartId, FigureOf>>> = {
       'crops/0/crop',
     ),
   drain: ({ plan }) => text([plan.column?.base?.kind], 'column/base/kind'),
+  water: ({ plan, facts }, t) => {
+    const blend = facts.nutrients?.blend
+    const names = (plan.water?.sources ?? []).filter((s) => s.share !== 0).map((s) => s.name)
+    const alkalinity = blend && 'known' in blend ? t(quantity(blend.known.alkalinity_eq_m3, 'eq_m3')) : null
+    return text([names.length === 1 ? names[0] : null, alkalinity], 'water/sources')
+  },
+  shelf: ({ plan: { feed } }) =>
+    text([feed?.shelf === undefined ? null : say('on-shelf', { count: feed.shelf.length })], 'feed/shelf'),
+  batch: ({ plan: { feed }, facts }, t) => {
+    const batch = facts.nutrients?.batch
+    const strength = batch && 'known' in batch ? batch.known.predicted.conductivity_S_m : null
+    const shown = strength === null ? null : t(quantity((strength.low + strength.high) / 2, 'S_m'))
+    return text([shown ?? (feed?.batch_m3 === undefined ? null : t(quantity(feed.batch_m3, 'm3')))], 'feed/batch')
+  },
   reservoir: ({ plan: { reservoir: r } }, t) =>
     r?.fillVolume_m3 !== undefined && r.lowVolume_m3 !== undefined
       ? text(

@@ -7,7 +7,7 @@ export interface Part {
   readonly of: readonly string[]
   readonly fields: readonly string[]
   /** Side and height of its stop on the upright loop; null for what is no part of the water's way. */
-  readonly stop: { readonly side: 'top' | 'right' | 'bottom' | 'left'; readonly y: number } | null
+  readonly stop: { readonly side: 'top' | 'right' | 'bottom' | 'left' | 'feed'; readonly y: number } | null
 }
 
 export const parts = [
@@ -31,11 +31,28 @@ export const parts = [
     fields: ['crops', 'column/sites/canopy', 'lamps'],
     stop: { side: 'right', y: 490 },
   },
-  { id: 'drain', of: ['drain', 'column/base'], fields: ['drain', 'column/base'], stop: { side: 'right', y: 612 } },
+  { id: 'drain', of: ['drain', 'column/base'], fields: ['drain', 'column/base'], stop: { side: 'right', y: 584 } },
+  { id: 'water', of: ['water'], fields: ['water', 'place/altitude'], stop: { side: 'feed', y: 630 } },
+  {
+    id: 'shelf',
+    of: ['feed/shelf'],
+    fields: ['feed/shelf', 'feed/scale', 'feed/fineScale'],
+    stop: { side: 'feed', y: 672 },
+  },
+  {
+    id: 'batch',
+    of: ['feed'],
+    fields: [
+      ...['feed/batch', 'feed/targets', 'feed/limits', 'feed/ammoniumShare', 'feed/pH', 'feed/conductivity'],
+      ...['feed/temperature', 'feed/stock', 'feed/topUp', 'feed/penScale', 'feed/penCalibrated', 'feed/penDrift'],
+      ...['feed/dumpTo', 'feed/sanitiser'],
+    ],
+    stop: { side: 'feed', y: 714 },
+  },
   {
     id: 'reservoir',
-    of: ['reservoir', 'water', 'feed'],
-    fields: ['reservoir', 'water', 'feed'],
+    of: ['reservoir'],
+    fields: ['reservoir'],
     stop: { side: 'bottom', y: 757 },
   },
   { id: 'pump', of: ['pump'], fields: ['pump'], stop: { side: 'left', y: 676 } },

@@ -16,6 +16,9 @@ const racetrack: Readonly<Record<string, readonly [x: number, y: number]>> = {
   reservoir: [2, 1],
   pump: [1, 1],
   riser: [0, 1],
+  water: [-1, 2],
+  shelf: [0, 2],
+  batch: [1, 2],
 }
 
 function Stop(props: { readonly part: Part & { readonly id: PartId } }) {
@@ -88,12 +91,14 @@ export function Loop() {
         <path class="lp" d="M86 706V62A18 18 0 0 1 122 62" />
         <path class="lp drops" d="M122 66V640" />
         <path class="lp" d="M122 640V734A18 18 0 0 1 104 752A18 18 0 0 1 86 734V706" />
+        <path class="lp" d="M150 640V734A18 18 0 0 1 132 752H110" />
         <path class="ltip" d="M82.4 300l3.6 -9l3.6 9z" />
         <path class="ltip" d="M118.4 690l3.6 9l3.6 -9z" />
       </svg>
-      <svg class="lying" viewBox="0 0 390 104" preserveAspectRatio="none" aria-hidden="true">
+      <svg class="lying" viewBox="0 0 390 148" preserveAspectRatio="none" aria-hidden="true">
         <path class="lp drops" d="M40 31H350" />
         <path class="lp" d="M350 31A22 22 0 0 1 350 75H40A22 22 0 0 1 40 31" />
+        <path class="lp" d="M47 123H210A22 22 0 0 0 232 101V82" />
       </svg>
       <ul>
         <For each={loop}>{(part) => <Stop part={part} />}</For>
