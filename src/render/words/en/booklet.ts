@@ -1,5 +1,11 @@
 /** What the booklet says beside steps, parts, findings and sheets. Slots in braces. */
 export const bookletSentences = {
+  // on the page of the workbench
+  'make-title': 'Booklet',
+  'make-what': 'One file from which somebody else builds, ticks and tests: on a phone or from disk, or on paper.',
+  'make-html': 'Booklet, one HTML file',
+  'make-pdf': 'Booklet, PDF',
+  'make-working': 'Writing the booklet …',
   subject: 'How to build and start a growing tower from pipe',
   subtitle: 'Change {change} of the plan, {date}',
   contents: 'Contents',

@@ -38,6 +38,43 @@ export const page = {
     'pH now and later',
     'The pH at which the charges cancel: closed, with all carbon dioxide still in it, and in balance with the air, after a day or so of falling through the tower.',
   ],
+  'hydraulics/over': [
+    'Water over the holes',
+    'Depth over the distributor’s holes at the flow of the column, from the least to the most that the pump may give; what would stand higher than the rim runs over.',
+  ],
+  'hydraulics/full': [
+    'Overflow of the distributor',
+    'Flow at which the water stands at the rim, with every hole open: the orifice law for each hole.',
+  ],
+  'hydraulics/flow': [
+    'Flow',
+    'Where the pump’s curve meets lift and losses; a band, as the box of a pump tells two ends of its curve and no more. A bucket test narrows it.',
+  ],
+  'hydraulics/lift': [
+    'Lift',
+    'From the low line up to the end of the riser: what the pump must carry before anything flows.',
+  ],
+  'hydraulics/riser': ['Riser', 'Speed in the bore at that flow, and the head that friction, bends and ends take.'],
+  'hydraulics/film': [
+    'Film on the wall',
+    'Thickness and speed of water that runs down the whole bore evenly, by the flow for each millimetre of its round; streams run thicker and faster.',
+  ],
+  'hydraulics/drain': [
+    'Water at the foot',
+    'Depth that stands over the foot’s holes so that they pass the flow, clean and clogged.',
+  ],
+  'hydraulics/held': [
+    'Drain-back',
+    'What hangs in riser, distributor, film and roots and returns to the tank when the pump stops.',
+  ],
+  'hydraulics/stop': [
+    'Stop to dry',
+    'How long the water held in roots and medium feeds grown plants in the hottest air of the place.',
+  ],
+  'reservoir/levels': [
+    'Level in the tank',
+    'The fill line with what runs back on a stop, the low line less what a start draws up, by the tank’s shape.',
+  ],
   tape: ['Nearest mark', 'The length on the nearest mark of an inch tape, and how far that is off.'],
   fields: ['Fields', 'What the plan could be told of this part besides.'],
   parts: ['Parts', 'Counted from the plan; prices are those that the plan tells.'],

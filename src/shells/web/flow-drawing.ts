@@ -1,0 +1,20 @@
+import { orNull } from '../../plan/known.ts'
+import { flowSketch } from '../../render/tower/flow.ts'
+import { scaleFor } from '../../render/tower/sketch.ts'
+import { flowWords } from '../../render/words/en/flow.ts'
+import type { SheetOf } from './drawings.ts'
+
+/** The water's way round with its numbers, on the height scale of the tower. */
+const flow: SheetOf = {
+  id: 'flow',
+  titles: () => ['flow'],
+  draw: (e, { display, room_mm, shown }) => {
+    const layout = orNull(e.facts.layout)
+    if (layout === null || !shown('flow')) return null
+    const { hydraulics, reservoir } = e.facts
+    const scale = scaleFor(layout.columnLength_m, room_mm, 2)
+    return flowSketch({ plan: e.plan, layout, hydraulics, reservoir, words: flowWords, display, scale })
+  },
+}
+
+export const sheetsOfFlow: readonly SheetOf[] = [flow]
