@@ -13,6 +13,18 @@ export const waterLimits = table({
   },
 })
 
+/** Crops whose uptake somebody measured; others are taken as lettuce until the log of the tank tells better. */
+export const measuredUptake = table({
+  title: 'Crops by whose uptake a refill is made',
+  columns: { as: 'column of the table of uptake' },
+  source: 'Batavia2024',
+  rows: {
+    lettuce: { as: 'lettuce_mol_m3' },
+    butterhead: { as: 'lettuce_mol_m3' },
+    romaine: { as: 'lettuce_mol_m3' },
+  },
+})
+
 /** What a closed crop of Batavia lettuce took from each litre that it drank, under strong light. */
 export const uptake = table({
   title: 'Uptake concentrations',

@@ -28,7 +28,7 @@ export function acidPlan(given: {
   readonly acid: Amounts
   readonly pH: number
   readonly temperature_C: number
-  readonly air_Pa: number
+  readonly air_Pa: number | null
 }): AcidPlan {
   const { water, acid, pH, temperature_C, air_Pa } = given
   const closed = { temperature_C, carbonDioxide_Pa: null }

@@ -6,12 +6,14 @@ import { feedConstants } from '../../tables/solvent.ts'
 import { type AcidPlan, acidPlan } from './acid.ts'
 import type { BlendFacts } from './blended.ts'
 import { type Amounts, ionsOf, type Nutrient, nutrients } from './composition.ts'
+import { airCarbonDioxide } from './equations-air.ts'
 import { nutrientMasses_g_m3 } from './equations-formula.ts'
 import { alkalinity, bufferCapacity, solutionPh } from './equations-ph.ts'
 import { type Predicted, predicted } from './predicted.ts'
 import { type Limit, type Recipe, type RecipeProblem, recipe, type Target } from './recipe.ts'
 import { type Miss, misses } from './recipe-reasons.ts'
 import { type Scale, type Weighed, weighedRecipe } from './recipe-weighing.ts'
+import { type Refill, refillOf } from './refill.ts'
 import type { ShelfFacts, ShelfProduct } from './shelf.ts'
 
 /** A dose as the batch sheet prints it. */
@@ -32,6 +34,8 @@ export interface AcidFacts extends AcidPlan {
 
 export interface BatchFacts {
   readonly temperature_C: number
+  /** Carbon dioxide that the tank stands open to; null where it is closed, and then nothing degasses. */
+  readonly air_Pa: number | null
   readonly temperatureFrom: 'feed' | 'air'
   readonly volume_m3: number | null
   readonly problem: RecipeProblem
@@ -49,6 +53,8 @@ export interface BatchFacts {
   /** Acid that moves the tank by one pH, in the air. */
   readonly buffer_eq_m3: number
   readonly acids: readonly AcidFacts[]
+  /** With what the tank is topped up to begin with; null where no crop is named. */
+  readonly refill: Refill | null
   readonly cost: { readonly known_money: number; readonly unpriced: readonly string[] } | null
   readonly unreadTargets: readonly string[]
 }
@@ -81,13 +87,19 @@ export function feedTemperature(plan: Plan): Known<{ readonly value_C: number; r
   return { known: { value_C: Math.min(40, Math.max(1, (airLow_C + airHigh_C) / 2)), from: 'air' } }
 }
 
-/** Partial pressure of carbon dioxide in open air. */
-export const AIR_Pa = feedConstants.rows.carbonDioxideInAir.value
+/** Carbon dioxide that the tank stands open to: that of the place's air, or null where the plan keeps it closed. */
+const airOf = (plan: Plan): number | null =>
+  plan.feed?.air === 'closed' ? null : airCarbonDioxide({ altitude_m: plan.place?.altitude_m ?? 0 })
 
-function acidFacts(product: ShelfProduct, water: Amounts, pH: number, temperature_C: number): readonly AcidFacts[] {
+interface Tank {
+  readonly temperature_C: number
+  readonly air_Pa: number | null
+}
+
+function acidFacts(product: ShelfProduct, water: Amounts, pH: number, tank: Tank): readonly AcidFacts[] {
   if (!product.acid || product.salt === null) return []
   const acid = ionsOf(salts.rows[product.salt].ions)
-  const plan = acidPlan({ water, acid, pH, temperature_C, air_Pa: AIR_Pa })
+  const plan = acidPlan({ water, acid, pH, ...tank })
   const perKilogram = Object.values(product.amounts_mol_kg).reduce((sum, n) => sum + n, 0)
   const mass_g_m3 = (plan.lasting_mol_m3 / perKilogram) * 1000
   const { density_kg_m3 } = product
@@ -137,7 +149,8 @@ export function batchFacts(plan: Plan, blend: Known<BlendFacts>, shelf: ShelfFac
     ...(products.length === 0 ? ['feed/shelf'] : []),
   ]
   if (!isKnown(blend) || !isKnown(temperature) || needs.length > 0) return { needs }
-  const conditions = { temperature_C: temperature.known.value_C, carbonDioxide_Pa: AIR_Pa }
+  const here: Tank = { temperature_C: temperature.known.value_C, air_Pa: airOf(plan) }
+  const conditions = { temperature_C: here.temperature_C, carbonDioxide_Pa: here.air_Pa }
   const pH = plan.feed?.pH
   const half = feedPractice.rows.phBand.low
   const problem: RecipeProblem = {
@@ -151,11 +164,11 @@ export function batchFacts(plan: Plan, blend: Known<BlendFacts>, shelf: ShelfFac
   const found = recipe(problem)
   const scaled = weighed(plan, problem, found, products)
   const amounts = isKnown(scaled) ? scaled.known.answer.amounts : found.amounts
-  const tank = predicted({ amounts, temperature_C: conditions.temperature_C, air_Pa: AIR_Pa })
+  const tank = predicted({ amounts, ...here })
   const inAir = (tank.pHInAir.low + tank.pHInAir.high) / 2
   return {
     known: {
-      ...{ temperature_C: conditions.temperature_C, temperatureFrom: temperature.known.from },
+      ...{ ...here, temperatureFrom: temperature.known.from },
       ...{ volume_m3: plan.feed?.batch_m3 ?? null, problem, found, misses: misses(problem, found), amounts },
       doses: isKnown(scaled) ? { known: scaled.known.doses } : scaled,
       reached_g_m3: isKnown(scaled) ? scaled.known.answer.reached_g_m3 : nutrientMasses_g_m3(amounts),
@@ -166,10 +179,8 @@ export function batchFacts(plan: Plan, blend: Known<BlendFacts>, shelf: ShelfFac
       },
       alkalinityLeft_eq_m3: alkalinity({ amounts }),
       buffer_eq_m3: bufferCapacity({ amounts, pH: inAir, ...conditions }),
-      acids:
-        pH === undefined
-          ? []
-          : shelf.products.flatMap((p) => acidFacts(p, blend.known.amounts, pH, conditions.temperature_C)),
+      acids: pH === undefined ? [] : shelf.products.flatMap((p) => acidFacts(p, blend.known.amounts, pH, here)),
+      refill: refillOf(plan, { problem, amounts }),
       cost: isKnown(scaled) ? costOf(scaled.known.doses) : null,
       unreadTargets: unread,
     },

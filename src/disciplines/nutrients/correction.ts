@@ -4,7 +4,7 @@ import { quantity } from '../../kernel/units.ts'
 import type { Component } from '../../tables/components.ts'
 import { feedPractice } from '../../tables/feed-practice.ts'
 import { salts } from '../../tables/salts.ts'
-import { AIR_Pa, type BatchFacts } from './batch.ts'
+import type { BatchFacts } from './batch.ts'
 import type { BlendFacts } from './blended.ts'
 import { type Amounts, ionsOf, mixed, named } from './composition.ts'
 import { conductivity } from './equations-conductivity.ts'
@@ -53,23 +53,27 @@ export interface Correction {
   readonly penHolds: boolean
 }
 
-const air = (temperature_C: number) => ({ temperature_C, carbonDioxide_Pa: AIR_Pa })
+const air = ({ air_Pa }: BatchFacts, temperature_C: number) => ({ temperature_C, carbonDioxide_Pa: air_Pa })
 
 /** Conductivity of the blend as it stands in the air. */
-function waterConductivity(amounts: Amounts): number {
+function waterConductivity(amounts: Amounts, batch: BatchFacts): number {
   if (named(amounts).every((id) => amounts[id] === 0)) return 0
-  return conductivity(speciation({ amounts, pH: 7, ...air(25) }))
+  return conductivity(speciation({ amounts, pH: 7, ...air(batch, 25) }))
 }
 
 /** Charge that a kilogram of an acid as sold gives at a pH. */
-function chargePerKilogram(product: ShelfProduct, amounts: Amounts, pH: number, temperature_C: number): number {
+function chargePerKilogram(
+  product: ShelfProduct,
+  amounts: Amounts,
+  at: { readonly pH: number; readonly temperature_C: number; readonly carbonDioxide_Pa: number | null },
+): number {
   if (product.salt === null) return 0
   const ions = ionsOf(salts.rows[product.salt].ions)
   const dosed = mixed([
     { amounts, times: 1 },
     { amounts: ions, times: 1e-3 },
   ])
-  const mean = chargeAgainstAmounts({ pH, ...air(temperature_C) })(dosed).meanCharge()
+  const mean = chargeAgainstAmounts(at)(dosed).meanCharge()
   const ids = Object.keys(product.amounts_mol_kg) as Component[]
   return -ids.reduce((sum, id) => sum + mean[id] * product.amounts_mol_kg[id]!, 0)
 }
@@ -92,12 +96,18 @@ interface Given {
 /** Salts and strength that bring the tank to its line and its conductivity. */
 function strengthening({ readings, wanted, batch, blend }: Given) {
   const { volume_m3: V1, conductivity_S_m: now } = readings
-  const water_S_m = waterConductivity(blend.amounts)
+  const water_S_m = waterConductivity(blend.amounts, batch)
   const topUp_m3 = Math.max(0, wanted.line_m3 - V1)
   const full = batch.predicted.conductivity_S_m
   const salts_S_m = Math.max(Number.MIN_VALUE, (full.low + full.high) / 2 - water_S_m)
   const shareOf = (c: number) => Math.max(0, (c - water_S_m) / salts_S_m)
-  const none = { water_S_m, topUp_m3, strength: topUp_m3 > 0 ? 1 : 0, exchange_m3: 0, strengthened_m3: topUp_m3 }
+  const none = {
+    water_S_m,
+    topUp_m3,
+    strength: topUp_m3 > 0 ? (batch.refill?.strength ?? 1) : 0,
+    exchange_m3: 0,
+    strengthened_m3: topUp_m3,
+  }
   if (now === null) return none
   const goal = wanted.conductivity_S_m
   if (topUp_m3 === 0) {
@@ -129,14 +139,15 @@ function acidOf(
   const now = (readings.conductivity_S_m ?? full) / full
   const amounts = mixed([{ amounts: { ...batch.amounts, HCO3: 0 }, times: now }])
   const toPh = wanted.pH
-  const shift = (fromPh: number) => phShift({ amounts, fromPh, toPh, volume_m3, ...air(temperature_C) })
+  const here = air(batch, temperature_C)
+  const shift = (fromPh: number) => phShift({ amounts, fromPh, toPh, volume_m3, ...here })
   const drift = pen.pH ?? 0
   // What the salts of the top-up do not bring themselves; a full-strength top-up has its acid in the recipe.
-  const plain = acidDemand({ amounts: blend.amounts, pH: toPh, ...air(temperature_C) })
+  const plain = acidDemand({ amounts: blend.amounts, pH: toPh, ...here })
   const acidOfTopUp_eq = Math.max(0, plain) * topUp_m3 * Math.max(0, 1 - strength)
   const acid_eq = { low: shift(pH - drift) + acidOfTopUp_eq, high: shift(pH + drift) + acidOfTopUp_eq }
   const product = preferred(shelf)
-  const perKilogram = product ? chargePerKilogram(product, amounts, toPh, temperature_C) : 0
+  const perKilogram = product ? chargePerKilogram(product, amounts, { pH: toPh, ...here }) : 0
   if (product === null || perKilogram <= 0 || acid_eq.high <= 0) return { acid_eq, acidOfTopUp_eq, acid: null }
   const kg = (eq: number) => Math.max(0, eq) / perKilogram
   const mass_kg = { low: kg(acid_eq.low), high: kg(acid_eq.high) }

@@ -12,6 +12,7 @@ export type { AcidFacts, BatchDose, BatchFacts } from './batch.ts'
 export type { BlendFacts } from './blended.ts'
 export type { CropFacts } from './crop-strength.ts'
 export type { PenFacts, SanitiserFacts } from './instruments.ts'
+export type { Refill } from './refill.ts'
 export type { RunningFacts, TankUse } from './running-facts.ts'
 export type { ShelfFacts, ShelfProduct, UnreadEntry } from './shelf.ts'
 export type { SourceFacts } from './source-water.ts'
@@ -31,7 +32,15 @@ export interface NutrientsFacts {
 
 /** Everything that the feed depends on, as one text: two plans that agree in it have the same feed. */
 export const feedAsked = (plan: Plan, tank: TankUse): string =>
-  JSON.stringify([plan.water, plan.feed, plan.crops, plan.place?.airLow_C, plan.place?.airHigh_C, tank])
+  JSON.stringify([
+    plan.water,
+    plan.feed,
+    plan.crops,
+    plan.place?.airLow_C,
+    plan.place?.airHigh_C,
+    plan.place?.altitude_m,
+    tank,
+  ])
 
 export function nutrientsFacts(plan: Plan, tank: TankUse): NutrientsFacts {
   const blend = blendFacts(plan)

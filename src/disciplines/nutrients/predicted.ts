@@ -36,7 +36,8 @@ const around = (value: number, half: number): Range => ({ low: value - half, hig
 export function predicted(given: {
   readonly amounts: Amounts
   readonly temperature_C: number
-  readonly air_Pa: number
+  /** Null for a closed tank: then it lasts as it was mixed. */
+  readonly air_Pa: number | null
 }): Predicted {
   const { amounts, temperature_C, air_Pa } = given
   const { conductivityAccuracy, phAccuracy, referenceTemperature } = feedConstants.rows
@@ -53,7 +54,7 @@ export function predicted(given: {
     pHClosed: around(solutionPh({ amounts, temperature_C, carbonDioxide_Pa: null }), phAccuracy.value),
     pHInAir: around(tank.pH, phAccuracy.value),
     ionicStrength_mol_m3: tank.ionicStrength_mol_m3,
-    charges: ionCharges(amounts, tank, true),
+    charges: ionCharges(amounts, tank, air_Pa !== null),
     saturation: Object.fromEntries(saturation),
     ammoniumShare: N > 0 ? nutrientAmount(amounts, 'NH4-N') / N : 0,
   }

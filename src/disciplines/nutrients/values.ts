@@ -2,7 +2,9 @@ import { type Published, value } from '../../kernel/published.ts'
 import type { AcidAsSold } from '../../tables/acids.ts'
 import type { Element } from '../../tables/elements.ts'
 import type { Salt } from '../../tables/salts.ts'
+import { airCarbonDioxide } from './equations-air.ts'
 import { elementShare, molarMass } from './equations-formula.ts'
+import { refillStrength } from './equations-refill.ts'
 import { refillConcentration, sanitiserVolume, timeToLimit } from './equations-running.ts'
 import { acidStrength, oxideFactor } from './equations-salts.ts'
 import { hydrateSolubility } from './equations-saturation.ts'
@@ -124,6 +126,12 @@ const rows: readonly Published[] = [
   }),
   value(refillConcentration, { tissueShare: 0.05, waterUseEfficiency_kg_m3: 3 }, 150, {
     ...{ within: 1e-9, source: 'Langenfeld2022', why: '50 mg/g × 3 g/L is 150 mg/L' },
+  }),
+  value(refillStrength, { uptake_eq_m3: 18, feed_eq_m3: 16, water_eq_m3: 6 }, 1.2, {
+    ...{ within: 1e-9, source: 'Balance.solution', why: '12 of charge above the water against 10 of the recipe' },
+  }),
+  value(airCarbonDioxide, { altitude_m: 1000 }, (42.6 * 89.875) / 101.325, {
+    ...{ within: 1e-5, source: 'ASHRAE.F2017.1', why: 'standard air at 1000 m is 89 875 Pa, printed to 1 Pa' },
   }),
   value(
     timeToLimit,

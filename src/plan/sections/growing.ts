@@ -65,6 +65,10 @@ export const feed = section('The nutrient solution.', {
   }),
   batch: quantity('m3', { min: 1e-4, max: 10, example: '36 L', about: 'Volume of one batch.' }),
   temperature: quantity('C', { min: 0, max: 45, example: '18 °C', about: 'Temperature of the solution in the tank.' }),
+  air: choice(
+    ['open', 'closed'],
+    'Whether carbon dioxide can leave the water: open, as wherever it falls through a tower, unless told.',
+  ),
   topUp: quantity('m3_d', { min: 0, max: 5, example: '4 L/day', about: 'Water topped up in a day, from the log.' }),
   scale: quantity('kg', { min: 1e-7, max: 0.1, example: '1 g', about: 'Smallest step of the kitchen scale.' }),
   fineScale: quantity('kg', { min: 1e-8, max: 0.1, example: '0.01 g', about: 'Smallest step of a pocket scale.' }),

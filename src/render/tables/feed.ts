@@ -194,3 +194,13 @@ export function runningText({ running }: NutrientsFacts, words: Words, display: 
     phosphorus: shown(quantity(phosphorus_kg, 'kg')),
   })
 }
+
+/** With what to top up to begin with, and for which crops that is only taken over. */
+export function refillText({ refill }: BatchFacts, words: Words): string {
+  if (refill === null) return ''
+  const { strength, measured, assumed } = refill
+  const t = words.tables
+  const crops = measured.length > 0 ? measured.join(', ') : t['feed-refill-lettuce']!
+  const told = fill(t['feed-refill']!, { strength: decimals(strength * 100, 0), crops })
+  return assumed.length === 0 ? told : `${told} ${fill(t['feed-refill-assumed']!, { crops: assumed.join(', ') })}`
+}

@@ -26,6 +26,10 @@ export const feedTables: Readonly<Record<string, string>> = {
   'feed-price-open': 'Cost {sum}; without a price: {list}.',
   'feed-gain': 'With {name} on the shelf the recipe misses {share} % less.',
   'feed-gain-none': 'No single salt would bring the recipe nearer to its targets.',
+  'feed-refill':
+    'Top up at {strength} % of the recipe to begin with: so much do {crops} take up with the water under strong light. Then by the pen: weaker where it climbs, stronger where it falls.',
+  'feed-refill-assumed': 'Taken as lettuce, since nobody has measured them: {crops}.',
+  'feed-refill-lettuce': 'lettuces',
   'feed-order': 'Order of mixing',
   'feed-order-water': 'Fill the tank to nine tenths with the blended water. Temperature noted.',
   'feed-order-acid':

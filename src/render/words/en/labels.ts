@@ -202,6 +202,7 @@ export const labels: Readonly<Record<string, string>> = {
   penCalibrated: 'pH pen calibrated',
   dumpTo: 'spent solution to',
   topUp: 'topped up',
+  'feed/air': 'to the air',
   product: 'product',
   plants: 'plants are',
   stage: 'stage',

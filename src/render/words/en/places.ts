@@ -34,6 +34,7 @@ export const places: Readonly<Record<string, string>> = {
   'feed/stock/storage': 'the coldest place of the bottles',
   'feed/batch': 'the volume of a batch',
   'feed/temperature': 'the temperature of the solution',
+  'feed/air': 'whether the tank is open to the air',
   'feed/topUp': 'the water topped up in a day',
   'feed/scale': 'the step of the scale',
   'feed/fineScale': 'the step of the fine scale',

@@ -10,6 +10,7 @@ import {
   elementTexts,
   gainTexts,
   penText,
+  refillText,
   runningText,
   stockTexts,
   waterText,
@@ -63,6 +64,7 @@ function sheet(plan: Plan, facts: NutrientsFacts, batch: BatchFacts, more: boole
     ...stockTexts(facts, plan.feed?.stock?.volume_m3 ?? null, english, display),
     costText(batch, english, display),
     runningText(facts, english, display),
+    refillText(batch, english),
     ...(more ? gainTexts(batch, english) : []),
   ]
   out(lines.filter((line) => line !== '').join('\n'))

@@ -44,7 +44,15 @@ export const parts = [
     of: ['feed'],
     fields: [
       ...['feed/batch', 'feed/targets', 'feed/limits', 'feed/ammoniumShare', 'feed/pH', 'feed/conductivity'],
-      ...['feed/temperature', 'feed/stock', 'feed/topUp', 'feed/penScale', 'feed/penCalibrated', 'feed/penDrift'],
+      ...[
+        'feed/temperature',
+        'feed/air',
+        'feed/stock',
+        'feed/topUp',
+        'feed/penScale',
+        'feed/penCalibrated',
+        'feed/penDrift',
+      ],
       ...['feed/dumpTo', 'feed/sanitiser'],
     ],
     stop: { side: 'feed', y: 714 },
