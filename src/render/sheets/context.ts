@@ -70,6 +70,8 @@ export const sheetIds = [
   'lid',
   'dip-stick',
   'distributor',
+  'water',
+  'stand',
   'cuts',
   'parts',
   'steps',

@@ -19,9 +19,11 @@ import { cupHoleSheet, fittingSheet, pocketSheet } from './other-sites.ts'
 import { overviewSheet } from './overview.ts'
 import { partsSheet } from './parts.ts'
 import { sectionSheet } from './section.ts'
+import { standSheet } from './stand.ts'
 import { stepsSheet } from './steps.ts'
 import { poleSheet, stripSheet } from './strips.ts'
 import { stubSheet } from './stub.ts'
+import { waterSheet } from './water.ts'
 import { wrapSheet } from './wrap.ts'
 
 /** A finished page of the set. */
@@ -70,6 +72,8 @@ const makersOf = (plan: Plan): readonly (readonly [SheetId, Maker])[] => {
     ['lid', lidSheet],
     ['dip-stick', dipStickSheet],
     ['distributor', distributorSheet],
+    ['water', waterSheet],
+    ['stand', standSheet],
     ['cuts', cutsSheet],
     ['parts', partsSheet],
     ['steps', stepsSheet],

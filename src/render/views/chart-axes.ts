@@ -1,6 +1,6 @@
 import { inUnit } from '../../kernel/quantity-text.ts'
 import type { Unit } from '../../kernel/units.ts'
-import { type Drawing, lettering, line, type Point } from '../drawing/primitives.ts'
+import { type Drawing, lettering, line, type Point, type Rect } from '../drawing/primitives.ts'
 
 export const CHART_FIGURE_mm = 2.8
 
@@ -18,6 +18,14 @@ export const chartPoint = (f: Frame, x: number, y: number): Point => [
   f.left_mm + ((x - f.x[0]) / (f.x[1] - f.x[0])) * f.width_mm,
   f.bottom_mm + ((y - f.y[0]) / (f.y[1] - f.y[0])) * f.height_mm,
 ]
+
+/** Where names on a chart may stand; a little beyond its frame where nothing else is. */
+export const insideOf = (f: Frame, beyond: { readonly right?: number; readonly top?: number } = {}): Rect => ({
+  left: f.left_mm + 0.4,
+  bottom: f.bottom_mm + 0.4,
+  right: f.left_mm + f.width_mm + (beyond.right ?? 0),
+  top: f.bottom_mm + f.height_mm + (beyond.top ?? 0),
+})
 
 /** Round steps of an axis: 1, 2 or 5 of a decade, at most `most` of them. */
 export function roundSteps(low: number, high: number, most = 7): readonly number[] {

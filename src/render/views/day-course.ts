@@ -3,9 +3,10 @@ import { isKnown } from '../../plan/known.ts'
 import { rootZone } from '../../tables/heat-day.ts'
 import { oxygenLevels } from '../../tables/oxygen.ts'
 import type { Display } from '../display.ts'
-import { circle, contour, type Drawing, lettering, line, type Point, polyline } from '../drawing/primitives.ts'
+import { circle, type Drawing, line, type Point, polyline } from '../drawing/primitives.ts'
 import type { StandChartWords } from '../words/en/stand-charts.ts'
-import { CHART_FIGURE_mm, chartAxes, chartPoint, type Frame } from './chart-axes.ts'
+import { chartAxes, chartPoint, type Frame, insideOf } from './chart-axes.ts'
+import { type Spot, spotsAlong, type Tag, tags } from './tags.ts'
 
 const HOUR_s = 3600
 const HOURS = 24
@@ -20,26 +21,15 @@ const along = (f: Frame, values: readonly number[], step_s: number): Point[] =>
 /** Air repeats itself: the day ends where it began. */
 const closed = (air_C: readonly number[]): readonly number[] => [...air_C, air_C[0] ?? 0]
 
-function level(f: Frame, at: number, text: string, pen: 'hidden' | 'thin'): Drawing {
-  if (at <= f.y[0] || at >= f.y[1]) return []
-  const end = chartPoint(f, HOURS, at)
-  return [
-    line(chartPoint(f, 0, at), end, pen),
-    lettering([end[0] + 1.5, end[1] - 1], text, { size_mm: CHART_FIGURE_mm, tone: 'quiet' }),
-  ]
-}
+/** A line across the chart at a level that matters; null where the chart does not reach it. */
+const across = (f: Frame, at: number): readonly Point[] | null =>
+  at <= f.y[0] || at >= f.y[1] ? null : Array.from({ length: 13 }, (_, i) => chartPoint(f, (HOURS * i) / 12, at))
 
-/** A name at the top of a curve. */
-function named(points: readonly Point[], text: string, below: boolean): Drawing {
-  const top = points.reduce((a, b) => (b[1] > a[1] ? b : a))
-  return [
-    lettering([top[0], top[1] + (below ? -4.2 : 1.4)], text, {
-      size_mm: CHART_FIGURE_mm,
-      anchor: 'middle',
-      halo: true,
-    }),
-  ]
-}
+const levelled = (points: readonly Point[] | null, pen: 'hidden' | 'thin' | 'visible'): Drawing =>
+  points === null ? [] : [line(points[0]!, points.at(-1)!, pen)]
+
+const named = (points: readonly Point[] | null, text: string, quiet = false): readonly Tag[] =>
+  points === null ? [] : [{ text, spots: spotsAlong(points), quiet }]
 
 function temperatures(f: Frame, full: DayCourse, low: DayCourse, words: StandChartWords, display: Display): Drawing {
   const air = along(f, closed(low.air_C), (HOURS * HOUR_s) / low.air_C.length)
@@ -47,58 +37,84 @@ function temperatures(f: Frame, full: DayCourse, low: DayCourse, words: StandCha
     along(f, full.course.temperature_C, full.course.step_s),
     along(f, low.course.temperature_C, low.course.step_s),
   ]
-  const clip = (t: number) => Math.min(f.y[1], Math.max(f.y[0], t))
-  const band = [
-    chartPoint(f, 0, clip(wanted.low_C)),
-    chartPoint(f, HOURS, clip(wanted.low_C)),
-    chartPoint(f, HOURS, clip(wanted.high_C)),
-    chartPoint(f, 0, clip(wanted.high_C)),
-  ]
   const shown = display.lengths === 'in' ? '°F' : '°C'
-  const wantedAt = chartPoint(f, 0, clip(wanted.high_C))
+  const [coolest, warmest, limit] = [wanted.low_C, wanted.high_C, bearable.high_C].map((t) => across(f, t))
+  const lines = [air, atFull, atLow, coolest, warmest, limit].filter((l) => l !== null && l !== undefined)
+  const names = [
+    ...named(atLow, words.low),
+    ...named(atFull, words.full),
+    ...named(air, words.air),
+    ...named(limit ?? null, words.limit, true),
+    ...named(warmest ?? null, words.wantedTo, true),
+    ...named(coolest ?? null, words.wantedFrom, true),
+  ]
   return [
-    contour(band, null, { fill: 'water' }),
-    lettering([wantedAt[0] + 1.5, wantedAt[1] - 4], words.wanted, { size_mm: CHART_FIGURE_mm, tone: 'quiet' }),
-    ...level(f, bearable.high_C, words.limit, 'hidden'),
+    ...levelled(coolest ?? null, 'hidden'),
+    ...levelled(warmest ?? null, 'hidden'),
+    ...levelled(limit ?? null, 'visible'),
     polyline(air, 'thin'),
     polyline(atFull, 'visible'),
     polyline(atLow, 'cut'),
-    ...named(air, words.air, true),
-    ...named(atFull, words.full, true),
-    ...named(atLow, words.low, false),
     ...chartAxes(f, TICKS, { unit: 'C', shown, name: words.solution }, { x: '', y: `${words.solution}, ${shown}` }),
+    ...tags({ names, lines, within: insideOf(f) }),
   ]
+}
+
+/** Oxygen at the column's foot at the warmest hour, least to most. */
+function footBar(f: Frame, facts: DayFacts): readonly Point[] | null {
+  if (!isKnown(facts.oxygen)) return null
+  const { foot_g_m3 } = facts.oxygen.known
+  // A day without a warmest hour shows it in its middle.
+  const { temperature_C, highestAt_s } = facts.hotLow.course
+  const flat = Math.max(...temperature_C) - Math.min(...temperature_C) < 0.1
+  const hour = flat ? HOURS / 2 : highestAt_s / HOUR_s
+  return [chartPoint(f, hour, foot_g_m3.low), chartPoint(f, hour, foot_g_m3.high)]
 }
 
 function oxygens(f: Frame, facts: DayFacts, words: StandChartWords): Drawing {
   const { course, saturation_g_m3 } = facts.hotLow
   const holds = along(f, saturation_g_m3, course.step_s)
-  const unhurt = oxygenLevels.rows['lettuce-unhurt'].level_g_m3
-  const foot = isKnown(facts.oxygen) ? facts.oxygen.known.foot_g_m3 : null
-  const hour = course.highestAt_s / HOUR_s
-  const ends = foot === null ? null : ([chartPoint(f, hour, foot.low), chartPoint(f, hour, foot.high)] as const)
-  return [
-    ...level(f, oxygenLevels.rows.wanted.level_g_m3, words.advised, 'thin'),
-    ...level(f, unhurt, words.unhurt, 'hidden'),
-    polyline(holds, 'cut'),
-    ...named(holds, words.holds, false),
-    ...(ends === null
+  const advised = across(f, oxygenLevels.rows.wanted.level_g_m3)
+  const unhurt = across(f, oxygenLevels.rows['lettuce-unhurt'].level_g_m3)
+  const foot = footBar(f, facts)
+  const beside = (share: number): Point => [foot![0]![0], foot![0]![1] + share * (foot![1]![1] - foot![0]![1]) - 1]
+  const names: Tag[] = [
+    ...(foot === null
       ? []
       : [
-          line(ends[0], ends[1], 'visible'),
-          ...ends.map((p) => circle(p, 0.8, 'visible', { fill: 'paper' })),
-          lettering([ends[1][0] - 2, (ends[0][1] + ends[1][1]) / 2 - 1], words.foot, {
-            size_mm: CHART_FIGURE_mm,
-            anchor: 'end',
-            halo: true,
-          }),
+          {
+            text: words.foot,
+            spots: [0.5, 0.75, 0.25, 1, 0].flatMap((share): Spot[] => {
+              const [x, y] = beside(share)
+              return [
+                { at: [x + 2, y], anchor: 'start' },
+                { at: [x - 2, y], anchor: 'end' },
+              ]
+            }),
+          },
         ]),
+    ...named(holds, words.holds),
+    ...named(advised, words.advised, true),
+    ...named(unhurt, words.unhurt, true),
+  ]
+  return [
+    ...levelled(advised, 'hidden'),
+    ...levelled(unhurt, 'visible'),
+    polyline(holds, 'cut'),
+    ...(foot === null
+      ? []
+      : [line(foot[0]!, foot[1]!, 'cut'), ...foot.map((p) => circle(p, 0.8, 'visible', { fill: 'paper' }))]),
     ...chartAxes(
       f,
       TICKS,
       { unit: 'g_m3', shown: 'mg/L', name: words.oxygen },
       { x: words.hour, y: `${words.oxygen}, mg/L` },
     ),
+    ...tags({
+      names,
+      lines: [holds, advised, unhurt, foot].filter((l) => l !== null),
+      within: insideOf(f),
+    }),
   ]
 }
 

@@ -19,6 +19,10 @@ function halfWidth(facts: ReservoirFacts, level_m: number): number {
   return facts.tank.depth_m * 0.6
 }
 
+/** Outer width of what is drawn of a tank. */
+export const tankWidth = (facts: ReservoirFacts): number =>
+  2 * Math.max(halfWidth(facts, 0), halfWidth(facts, facts.tank.depth_m))
+
 interface Label {
   readonly level_m: number
   readonly text: string
@@ -74,6 +78,43 @@ function apart(heights: readonly number[]): number[] {
   return out.map((y) => y + lift)
 }
 
+const WALL_mm = 0.8
+
+/** Walls and floor of the tank, too thin to hatch. */
+function shell(side: (m: number, way: 1 | -1) => Point, depth_m: number): Drawing {
+  const out = (p: Point, way: 1 | -1): Point => [p[0] + way * WALL_mm, p[1]]
+  const [low, high] = [side(0, 1), side(depth_m, 1)]
+  return [
+    contour(
+      [
+        side(depth_m, -1),
+        side(0, -1),
+        low,
+        high,
+        out(high, 1),
+        [low[0] + WALL_mm, -WALL_mm],
+        [-low[0] - WALL_mm, -WALL_mm],
+        out(side(depth_m, -1), -1),
+      ],
+      null,
+      { fill: 'solid' },
+    ),
+  ]
+}
+
+/** Short strokes that are close under the surface and widen and fade below, as standing water is drawn. */
+function strokes(half: (m: number) => number, ratio: number, level_m: number): Drawing {
+  const rows = [1.3, 2.1, 3.3, 4.9, 6.8, 9.1].filter((d) => d < level_m * ratio - 0.6)
+  return rows.flatMap((d, i) => {
+    const y = level_m * ratio - d
+    const wide = 2 * half(y / ratio)
+    return [0.06, 0.36, 0.68].map((at, k) => {
+      const from = -wide / 2 + wide * ((at + ((i * 5 + k * 3) % 7) * 0.022) % 0.86)
+      return line([from, y], [Math.min(wide / 2 - 0.8, from + wide * (0.12 - i * 0.012)), y], 'thin')
+    })
+  })
+}
+
 /** The tank cut open: its two lines, and where the water goes when the pump stops and starts. */
 export function levels(given: {
   readonly facts: ReservoirFacts
@@ -91,19 +132,27 @@ export function levels(given: {
   const list = labels(facts, cover_m, words, display)
   const right = half(tank.depth_m) + 8
   const at = apart(list.map((l) => l.level_m * ratio))
-  const body = (to_m: number, tint: 'water' | 'wash') =>
-    contour([side(0, -1), side(0, 1), side(to_m, 1), side(to_m, -1)], null, { fill: tint })
+  const water_m = isKnown(tank.fill) ? tank.fill.known.level_m : isKnown(tank.low) ? tank.low.known.level_m : null
   return [
-    ...(isKnown(tank.fill) ? [body(tank.fill.known.level_m, 'wash')] : []),
-    ...(isKnown(tank.low) ? [body(tank.low.known.level_m, 'water')] : []),
-    polyline([side(tank.depth_m, -1), side(0, -1), side(0, 1), side(tank.depth_m, 1)], 'cut'),
+    ...(water_m === null
+      ? []
+      : [
+          contour([side(0, -1), side(0, 1), side(water_m, 1), side(water_m, -1)], null, { fill: 'water' }),
+          ...strokes(half, ratio, water_m),
+        ]),
+    ...shell(side, tank.depth_m),
     ...list.flatMap(
       (l, i): Drawing => [
-        ...(l.level_m < tank.depth_m
-          ? [line(side(l.level_m, -1), side(l.level_m, 1), l.pen === 'cut' ? 'visible' : l.pen)]
-          : []),
+        ...(l.level_m < tank.depth_m ? [line(side(l.level_m, -1), side(l.level_m, 1), l.pen)] : []),
         ...(l.pen === 'cut' ? levelMark({ at: [-half(l.level_m) * 0.6, l.level_m * ratio], text: '' }) : []),
-        polyline([side(l.level_m, 1), [right - 3, l.level_m * ratio], [right, at[i]!]], 'dimension'),
+        polyline(
+          [
+            [half(l.level_m) + WALL_mm, l.level_m * ratio],
+            [right - 3, l.level_m * ratio],
+            [right, at[i]!],
+          ],
+          'dimension',
+        ),
         lettering([right + 1, at[i]! - 1], l.text, { size_mm: SIZE_mm, face: l.pen === 'cut' ? 'medium' : 'drafting' }),
       ],
     ),

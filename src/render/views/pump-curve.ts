@@ -1,88 +1,80 @@
 import { type HydraulicsFacts, systemCurve } from '../../disciplines/hydraulics/index.ts'
 import { compiledPump, type PumpCurve } from '../../disciplines/hydraulics/pump-law.ts'
-import { quantity, type Unit } from '../../kernel/units.ts'
+import { band, quantity } from '../../kernel/units.ts'
 import { isKnown } from '../../plan/known.ts'
-import { type Display, show } from '../display.ts'
-import { leader } from '../drawing/marks.ts'
-import { circle, contour, type Drawing, lettering, line, type Point, polyline } from '../drawing/primitives.ts'
+import { type Display, show, shownText } from '../display.ts'
+import { circle, contour, type Drawing, line, type Point, polyline } from '../drawing/primitives.ts'
 import type { WaterPathWords } from '../words/en/water-path.ts'
 import { fill } from '../words/fill.ts'
+import { CHART_FIGURE_mm, chartAxes, chartPoint, type Frame, insideOf } from './chart-axes.ts'
+import { type Spot, spotsAlong, spotsRound, type Tag, tags } from './tags.ts'
 
-const SIZE_mm = 2.8
 const STEPS = 40
-
-/** Round steps of an axis in the owner's own unit: 1, 2 or 5 of a decade, at most seven of them. */
-function ticks(most: number, unit: Unit, display: Display): readonly { readonly at: number; readonly text: string }[] {
-  const one = Number(show(quantity(1, unit), display).figure.replace(',', '.')) || 0
-  const per = unit === 'm3_s' ? flowUnit(display) : one
-  const span = most * per
-  const decade = 10 ** Math.floor(Math.log10(span / 5))
-  const step = [1, 2, 5, 10].map((n) => n * decade).find((s) => span / s <= 7) ?? decade * 10
-  const count = Math.floor(span / step + 1e-9)
-  return Array.from({ length: count + 1 }, (_, i) => ({
-    at: (i * step) / per,
-    text: String(Number((i * step).toPrecision(6))),
-  }))
-}
-
-/** How many of the shown unit of flow make a cubic metre a second. */
-const flowUnit = (display: Display): number => (display.lengths === 'in' ? 3600 / 0.003785411784 : 60_000)
-
-interface Frame {
-  readonly x: (flow_m3_s: number) => number
-  readonly y: (head_m: number) => number
-  readonly width_mm: number
-  readonly height_mm: number
-}
-
-function axes(f: Frame, most: { flow_m3_s: number; head_m: number }, display: Display, words: WaterPathWords): Drawing {
-  const flows = ticks(most.flow_m3_s, 'm3_s', display)
-  const perHead = display.lengths === 'in' ? 1 / 0.3048 : 1
-  const heads = ticks(most.head_m * perHead, 'count', display).map((t) => ({ at: t.at / perHead, text: t.text }))
-  return [
-    line([0, 0], [f.width_mm, 0], 'visible'),
-    line([0, 0], [0, f.height_mm], 'visible'),
-    ...flows.flatMap(
-      (t): Drawing => [
-        line([f.x(t.at), 0], [f.x(t.at), -1.2], 'thin'),
-        lettering([f.x(t.at), -4.4], t.text, { size_mm: SIZE_mm, anchor: 'middle' }),
-      ],
-    ),
-    ...heads.flatMap(
-      (t): Drawing => [
-        line([0, f.y(t.at)], [-1.2, f.y(t.at)], 'thin'),
-        lettering([-2, f.y(t.at) - 1], t.text, { size_mm: SIZE_mm, anchor: 'end' }),
-      ],
-    ),
-    lettering([f.width_mm, -8.8], `${words.flow}, ${show(quantity(0, 'm3_s'), display).unit}`, {
-      size_mm: SIZE_mm,
-      anchor: 'end',
-      tone: 'quiet',
-    }),
-    lettering([-6, f.height_mm + 3], `${words.head}, ${display.lengths === 'in' ? 'ft' : 'm'}`, {
-      size_mm: SIZE_mm,
-      tone: 'quiet',
-    }),
-  ]
-}
+/** Room above the shut-off head and beyond the flow at no head. */
+const ABOVE = 1.12
+const BEYOND = 1.05
 
 /** Points of a pump's curve down to no head. */
-function curvePoints(f: Frame, curve: PumpCurve, most_m3_s: number): Point[] {
+function curvePoints(f: Frame, curve: PumpCurve): Point[] {
   const head = compiledPump(curve)
   const out: Point[] = []
   let last = head(0).head_m
   for (let i = 0; i <= STEPS; i++) {
-    const flow = (most_m3_s * i) / STEPS
+    const flow = (f.x[1] * i) / STEPS
     const { head_m } = head(flow)
     if (head_m <= 0) {
       // The curve ends on the axis, part of the way from the point before.
       const part = last > 0 ? last / (last - head_m) : 0
-      return [...out, [f.x((most_m3_s * (i - 1 + part)) / STEPS), 0]]
+      return [...out, chartPoint(f, (f.x[1] * (i - 1 + part)) / STEPS, 0)]
     }
-    out.push([f.x(flow), f.y(head_m)])
+    out.push(chartPoint(f, flow, head_m))
     last = head_m
   }
   return out
+}
+
+/** The flows between which the pump delivers: a whisker on the axis of flows, with its figures. */
+function whisker(f: Frame, crossings: readonly Point[]): Drawing {
+  const [a, b] = [crossings[0]![0], crossings.at(-1)![0]]
+  const y = f.bottom_mm
+  return [
+    line([a, y], [b, y], 'cut'),
+    ...crossings.flatMap(
+      (p): Drawing => [
+        line([p[0], y - 0.9], [p[0], y + 0.9], 'cut'),
+        line([p[0], y], p, 'dimension'),
+        circle(p, 0.9, 'visible', { fill: 'paper' }),
+      ],
+    ),
+  ]
+}
+
+interface Lines {
+  readonly high: readonly Point[]
+  readonly system: readonly Point[]
+  readonly crossings: readonly Point[]
+  readonly wanted: readonly Point[]
+  readonly tests: readonly { readonly at: Point; readonly text: string }[]
+}
+
+/** What the lines are called, and the flows that the pump may give. */
+function namesOf(f: Frame, lines: Lines, words: WaterPathWords, given: string): readonly Tag[] {
+  const { high, system, crossings, wanted, tests } = lines
+  const beside = ([x]: Point, heights: readonly number[], away: number): readonly Spot[] =>
+    heights.flatMap((y): Spot[] => [
+      { at: [x + away, y], anchor: 'start' },
+      { at: [x - away, y], anchor: 'end' },
+    ])
+  const up = (shares: readonly number[]) => shares.map((share) => f.bottom_mm + share * f.height_mm)
+  return [
+    ...(system.length > 2 ? [{ text: words.system, spots: spotsAlong(system.slice(2)) }] : []),
+    { text: words.pumpBand, spots: spotsAlong(high.slice(Math.floor(high.length * 0.4))) },
+    { text: given, spots: beside(crossings[1]!, up([0.03, 0.11, 0.19]), 1.6) },
+    ...(wanted.length === 0
+      ? []
+      : [{ text: words.needed, spots: beside(wanted[0]!, up([0.92, 0.8, 0.3, 0.2, 0.1]), 1.2) }]),
+    ...tests.map((t) => ({ text: t.text, spots: spotsRound(t.at) })),
+  ]
 }
 
 /** The pump's band, what lift and hose ask, and the bucket tests between them. Null where one of them is not known. */
@@ -97,56 +89,51 @@ export function pumpCurve(given: {
   const { facts, needed_m3_s, words, display, width_mm, height_mm } = given
   if (!isKnown(facts.pump) || !isKnown(facts.flow) || !isKnown(facts.tubes) || !isKnown(facts.lift)) return null
   const pump = facts.pump.known
-  const most = {
-    flow_m3_s: pump.boxFlow_m3_s * 1.05,
-    head_m: Math.max(pump.shutoff_m.high, facts.lift.known.fromLow_m) * 1.12,
-  }
+  const most_m = Math.max(pump.shutoff_m.high, facts.lift.known.fromLow_m) * ABOVE
   const f: Frame = {
-    x: (q) => (q / most.flow_m3_s) * width_mm,
-    y: (h) => (h / most.head_m) * height_mm,
-    width_mm,
-    height_mm,
+    ...{ left_mm: 0, bottom_mm: 0, width_mm, height_mm },
+    x: [0, pump.boxFlow_m3_s * BEYOND],
+    y: [0, most_m],
   }
-  const [low, high] = [curvePoints(f, pump.low, most.flow_m3_s), curvePoints(f, pump.high, most.flow_m3_s)]
+  const [low, high] = [curvePoints(f, pump.low), curvePoints(f, pump.high)]
   const system = systemCurve({
     tubes: facts.tubes.known,
     lift: facts.lift.known,
     water: facts.water,
-    most_m: most.head_m * 1.3,
+    most_m: most_m * 1.3,
     runout_m3_s: 2 * pump.boxFlow_m3_s,
   })
-    .filter((p) => p.head_m <= most.head_m && p.flow_m3_s <= most.flow_m3_s)
-    .map((p): Point => [f.x(p.flow_m3_s), f.y(p.head_m)])
-  const { states } = facts.flow.known
-  const crossings = [states.low, states.high].map((s): Point => [f.x(s.flow_m3_s), f.y(s.pumpHead_m)])
+    .filter((p) => p.head_m <= most_m && p.flow_m3_s <= f.x[1])
+    .map((p) => chartPoint(f, p.flow_m3_s, p.head_m))
+  const { states, total_m3_s } = facts.flow.known
+  const crossings = [states.low, states.high].map((s) => chartPoint(f, s.flow_m3_s, s.pumpHead_m))
   const total = needed_m3_s === null ? null : needed_m3_s * facts.tubes.known.columns
-  const tests = pump.tests.filter((t) => t.believable && t.head_m !== null)
-  const middle = high[Math.floor(high.length / 2)] ?? [0, 0]
+  const wanted = total === null || total > f.x[1] ? [] : [chartPoint(f, total, f.y[0]), chartPoint(f, total, f.y[1])]
+  const tests = pump.tests
+    .filter((t) => t.believable && t.head_m !== null && t.head_m <= most_m && t.flow_m3_s <= f.x[1])
+    .map((t) => ({ at: chartPoint(f, t.flow_m3_s, t.head_m!), text: fill(words.bucket, { on: t.on }).trim() }))
+  const flows = shownText(band(total_m3_s.low, total_m3_s.high, 'm3_s'), display)
+  const names = namesOf(f, { high, system, crossings, wanted, tests }, words, flows)
+  const flowUnit = show(quantity(0, 'm3_s'), display).unit
+  const headUnit = display.lengths === 'in' ? 'ft' : 'm'
   return [
-    contour([...high, ...[...low].reverse()], null, { fill: 'wash' }),
+    contour([...high, ...[...low].reverse()], null, { fill: 'water' }),
+    ...chartAxes(
+      f,
+      { unit: 'm3_s', shown: flowUnit, name: words.flow },
+      { unit: 'm', shown: headUnit, name: words.head },
+      { x: `${words.flow}, ${flowUnit}`, y: `${words.head}, ${headUnit}` },
+    ),
     polyline(low, 'visible'),
     polyline(high, 'visible'),
     polyline(system, 'cut'),
-    ...(total === null || total > most.flow_m3_s
-      ? []
-      : [
-          line([f.x(total), 0], [f.x(total), height_mm], 'hidden'),
-          lettering([f.x(total) + 1, 2], words.needed, { size_mm: SIZE_mm, halo: true }),
-        ]),
-    ...crossings.flatMap(
-      (p): Drawing => [line([p[0], 0], p, 'dimension'), circle(p, 0.9, 'visible', { fill: 'paper' })],
-    ),
-    ...tests.flatMap((t): Drawing => {
-      const p: Point = [f.x(t.flow_m3_s), f.y(t.head_m!)]
-      return [
-        circle(p, 1, null, { fill: 'solid' }),
-        ...leader({ to: p, elbow: [p[0] + 7, p[1] - 7], lines: [fill(words.bucket, { on: t.on }).trim()] }),
-      ]
+    ...(wanted.length === 0 ? [] : [line(wanted[0]!, wanted[1]!, 'hidden')]),
+    ...whisker(f, crossings),
+    ...tests.map((t) => circle(t.at, 1, null, { fill: 'solid' })),
+    ...tags({
+      names,
+      lines: [low, high, system, wanted, ...crossings.map((p): Point[] => [p, [p[0], f.bottom_mm]])],
+      within: insideOf(f, { right: CHART_FIGURE_mm, top: CHART_FIGURE_mm }),
     }),
-    ...leader({ to: middle, elbow: [middle[0] + 6, middle[1] + 6], lines: [words.pumpBand] }),
-    ...(system.length > 2
-      ? leader({ to: system.at(-2)!, elbow: [system.at(-2)![0] + 7, system.at(-2)![1] + 3], lines: [words.system] })
-      : []),
-    ...axes(f, most, display, words),
   ]
 }

@@ -1,10 +1,12 @@
 import type { TippingFacts } from '../../disciplines/structure/index.ts'
 import { quantity } from '../../kernel/units.ts'
 import { type Display, shownText } from '../display.ts'
+import { hatch } from '../drawing/hatch.ts'
 import { contour, type Drawing, lettering, line, type Point, polyline } from '../drawing/primitives.ts'
 import type { StandChartWords } from '../words/en/stand-charts.ts'
 import { fill } from '../words/fill.ts'
-import { CHART_FIGURE_mm, chartAxes, chartPoint, type Frame } from './chart-axes.ts'
+import { CHART_FIGURE_mm, chartAxes, chartPoint, type Frame, insideOf } from './chart-axes.ts'
+import { spotsAlong, spotsRound, type Tag, tags } from './tags.ts'
 
 /** Room that the chart shows beyond the gust of the place, and the least wind it shows. */
 const BEYOND = 1.35
@@ -16,44 +18,64 @@ type Kind = 'falls_m_s' | 'free_m_s'
 const curve = (f: Frame, facts: TippingFacts, week: number, kind: Kind): Point[] =>
   facts.cells.filter((c) => c.week === week).map((c) => chartPoint(f, Math.min(c[kind], f.x[1]), c.level.volume_m3))
 
-function weekCurves(f: Frame, facts: TippingFacts, words: StandChartWords): Drawing {
-  const weeks = [...new Set(facts.cells.map((c) => c.week))].filter((w) => w !== facts.oldest)
-  return weeks.flatMap((week, i): Drawing => {
-    const points = curve(f, facts, week, 'free_m_s')
-    // Each on a height of its own, so that two names never meet.
-    const at = points[Math.max(0, points.length - 2 - i)]!
-    const text = fill(words.week, { week: String(Number(week.toFixed(1))) })
-    return [
-      polyline(points, 'thin'),
-      lettering([at[0] + 0.8, at[1] - 1], text, { size_mm: CHART_FIGURE_mm, halo: true }),
-    ]
-  })
+const shownWeek = (week: number): string => String(Number(week.toFixed(1)))
+
+/** Level below which to strap or refill in the gust of the place, and where the gust meets it. */
+function refillLine(f: Frame, facts: TippingFacts): readonly Point[] {
+  const volume_m3 = facts.refill_m3
+  if (facts.gust_m_s <= 0 || volume_m3 === null || volume_m3 <= f.y[0]) return []
+  return [chartPoint(f, f.x[0], volume_m3), chartPoint(f, facts.gust_m_s, volume_m3)]
 }
 
-/** Where the gust of the place meets the line, and the level below which to strap or refill. */
-function gustLine(f: Frame, facts: TippingFacts, words: StandChartWords, display: Display): Drawing {
-  if (facts.gust_m_s <= 0) return []
-  const top = chartPoint(f, facts.gust_m_s, f.y[1])
-  const foot = chartPoint(f, facts.gust_m_s, f.y[0])
-  const volume_m3 = facts.refill_m3
-  const inside = volume_m3 !== null && volume_m3 > f.y[0]
-  const text =
-    volume_m3 === null
-      ? words.strapAlways
-      : fill(words.refill, { volume: shownText(quantity(volume_m3, 'm3'), display) })
-  const height_m3 = inside ? volume_m3 : f.y[0]
-  const at = chartPoint(f, f.x[0], height_m3)
-  return [
-    line(foot, top, 'hidden'),
-    lettering([top[0], top[1] + 5], `${words.place} ${shownText(quantity(facts.gust_m_s, 'm_s'), display)}`, {
-      size_mm: CHART_FIGURE_mm,
-      anchor: 'middle',
-    }),
-    ...(inside ? [line(at, chartPoint(f, facts.gust_m_s, height_m3), 'dimension')] : []),
-    ...(volume_m3 !== null && !inside
+interface Drawn {
+  readonly f: Frame
+  readonly facts: TippingFacts
+  readonly words: StandChartWords
+  readonly display: Display
+  readonly free: readonly Point[]
+  readonly falls: readonly Point[]
+  readonly younger: readonly { readonly week: number; readonly points: readonly Point[] }[]
+  readonly refill: readonly Point[]
+}
+
+/** Names of fields and curves, each where it crosses the fewest lines. */
+function names({ f, facts, words, display, free, falls, younger, refill }: Drawn): Drawing {
+  const middle = (a: readonly Point[], share: number) => a[Math.round(share * (a.length - 1))]!
+  const field = (text: string, at: (share: number) => Point): Tag => ({
+    text,
+    spots: [0.85, 0.7, 0.55, 0.4, 0.25, 0.1].map((share) => ({ at: at(share), anchor: 'middle' as const })),
+  })
+  const half = (a: Point, b: Point): Point => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2 - 1]
+  const gust = chartPoint(f, facts.gust_m_s, f.y[1])
+  const edge = (share: number): Point => [f.left_mm, middle(free, share)[1]]
+  const far = (share: number): Point => [f.left_mm + f.width_mm, middle(falls, share)[1]]
+  const strapAlways = facts.gust_m_s > 0 && facts.refill_m3 === null
+  const list: Tag[] = [
+    ...(refill.length === 0
       ? []
-      : [lettering([at[0] + 2, at[1] + 1.5], text, { size_mm: CHART_FIGURE_mm, halo: true })]),
+      : [
+          {
+            text: fill(words.refill, { volume: shownText(quantity(facts.refill_m3!, 'm3'), display) }),
+            spots: [
+              { at: [f.left_mm + 2, refill[0]![1] + 1.4] as const, anchor: 'start' as const },
+              { at: [f.left_mm + 2, refill[0]![1] - 3.6] as const, anchor: 'start' as const },
+            ],
+          },
+        ]),
+    field(words.stands, (share) => half(edge(share), middle(free, share))),
+    field(words.falls, (share) => half(middle(falls, share), far(share))),
+    field(words.strapped, (share) => half(middle(free, share), middle(falls, share))),
+    ...younger.map((y) => ({
+      text: fill(words.week, { week: shownWeek(y.week) }),
+      spots: spotsAlong(y.points),
+    })),
+    { text: fill(words.week, { week: shownWeek(facts.oldest) }), spots: spotsAlong(free) },
+    ...(strapAlways
+      ? [{ text: words.strapAlways, spots: spotsRound(half(gust, chartPoint(f, facts.gust_m_s, f.y[0]))) }]
+      : []),
   ]
+  const lines = [free, falls, ...younger.map((y) => y.points), refill]
+  return tags({ names: list, lines, within: insideOf(f) })
 }
 
 /**
@@ -75,25 +97,39 @@ export function tippingChart(given: {
   const f: Frame = { left_mm: 0, bottom_mm: 0, width_mm, height_mm, x: [0, most_m_s], y: [low, high] }
   const free = curve(f, facts, facts.oldest, 'free_m_s')
   const falls = curve(f, facts, facts.oldest, 'falls_m_s')
+  const younger = [...new Set(facts.cells.map((c) => c.week))]
+    .filter((w) => w !== facts.oldest)
+    .map((week) => ({ week, points: curve(f, facts, week, 'free_m_s') }))
+  const refill = refillLine(f, facts)
   const far = (y: number) => chartPoint(f, most_m_s, y)
-  const inches = display.lengths === 'in'
-  const [middle, last] = [free[Math.floor(free.length / 2)]!, falls[Math.floor(falls.length / 2)]!]
-  const speed = inches ? 'ft/s' : 'm/s'
-  const volume = inches ? 'US gal' : 'L'
+  const [speed, volume] = display.lengths === 'in' ? (['ft/s', 'US gal'] as const) : (['m/s', 'L'] as const)
+  const gust = facts.gust_m_s > 0 ? [f.y[0], f.y[1]].map((y) => chartPoint(f, facts.gust_m_s, y)) : []
   return [
-    contour([...free, ...[...falls].reverse()], null, { fill: 'wash' }),
-    contour([...falls, far(high), far(low)], null, { fill: 'water' }),
+    contour([...falls, far(high), far(low)], null, { fill: 'wash' }),
+    ...hatch({ rings: [[...free, ...[...falls].reverse()]], pitch_mm: 1.6 }),
     polyline(free, 'cut'),
-    polyline(falls, 'visible'),
-    ...weekCurves(f, facts, words),
-    lettering([middle[0] - 1.5, middle[1]], words.free, { size_mm: CHART_FIGURE_mm, anchor: 'end', halo: true }),
-    lettering([last[0] + 2, last[1] - 5], words.falls, { size_mm: CHART_FIGURE_mm, halo: true }),
-    ...gustLine(f, facts, words, display),
+    polyline(falls, 'cut'),
+    ...younger.map((y) => polyline(y.points, 'thin')),
+    ...(gust.length === 0
+      ? []
+      : [
+          line(gust[0]!, gust[1]!, 'hidden'),
+          lettering(
+            [gust[1]![0], gust[1]![1] + 1.4],
+            `${words.place} ${shownText(quantity(facts.gust_m_s, 'm_s'), display)}`,
+            {
+              size_mm: CHART_FIGURE_mm,
+              anchor: 'middle',
+            },
+          ),
+        ]),
+    ...(refill.length === 0 ? [] : [line(refill[0]!, refill[1]!, 'visible')]),
     ...chartAxes(
       f,
       { unit: 'm_s', shown: speed, name: words.gust },
       { unit: 'm3', shown: volume, name: words.tank },
       { x: `${words.gust}, ${speed}`, y: `${words.tank}, ${volume}` },
     ),
+    ...names({ f, facts, words, display, free, falls, younger, refill }),
   ]
 }

@@ -1,6 +1,17 @@
 import { strips, type WettingFacts } from '../../disciplines/hydraulics/index.ts'
 import type { LayoutFacts } from '../../disciplines/layout/index.ts'
-import { circle, contour, type Drawing, lettering, line, type Point, rectangle } from '../drawing/primitives.ts'
+import { lettersWidth } from '../drawing/letters.ts'
+import {
+  circle,
+  contour,
+  type Drawing,
+  type Lettering,
+  lettering,
+  line,
+  type Point,
+  rectangle,
+} from '../drawing/primitives.ts'
+import { moved } from '../drawing/transform.ts'
 import type { WaterPathWords } from '../words/en/water-path.ts'
 import { seamOf } from './unrolled.ts'
 
@@ -8,42 +19,101 @@ const SITE_mm = 2.6
 const FIGURE_mm = 2.6
 
 /** One site: solid where it is wet on any wall, half where only on a run-in one, crossed out where missed. */
-function site(at: Point, water: 'wet' | 'doubtful' | 'dry', number: string): Drawing {
-  const [x, y] = at
+function site([x, y]: Point, water: 'wet' | 'doubtful' | 'dry'): Drawing {
   const r = SITE_mm
   const d = r * Math.SQRT1_2
-  const name = lettering([x + r + 0.8, y - 0.9], number, { size_mm: FIGURE_mm, halo: true })
-  if (water === 'wet') return [circle(at, r, 'visible', { fill: 'solid' }), name]
+  if (water === 'wet') return [circle([x, y], r, 'visible', { fill: 'solid' })]
   if (water === 'doubtful') {
     const arc = Array.from({ length: 25 }, (_, i): Point => {
       const a = Math.PI + (Math.PI * i) / 24
       return [x + r * Math.cos(a), y + r * Math.sin(a)]
     })
-    return [circle(at, r, 'visible', { fill: 'paper' }), contour(arc, null, { fill: 'solid' }), name]
+    return [circle([x, y], r, 'visible', { fill: 'paper' }), contour(arc, null, { fill: 'solid' })]
   }
   return [
-    circle(at, r, 'cut', { fill: 'paper' }),
+    circle([x, y], r, 'cut', { fill: 'paper' }),
     line([x - d, y - d], [x + d, y + d], 'cut'),
     line([x - d, y + d], [x + d, y - d], 'cut'),
-    name,
   ]
 }
 
-function key(words: WaterPathWords, left: number, top: number): Drawing {
+/** Numbers under their sites; where sites stand too close to be told apart, some are left out. */
+function numbered(sites: readonly { readonly at: Point; readonly number: string }[]): Drawing {
+  const out: { readonly at: Point; readonly half: number; readonly letters: Lettering }[] = []
+  for (const { at, number } of sites) {
+    const half = lettersWidth({ text: number, face: 'drafting', size_mm: FIGURE_mm }) / 2 + 0.3
+    const place: Point = [at[0], at[1] - SITE_mm - 3]
+    const free = out.every(
+      (o) => Math.abs(o.at[0] - place[0]) >= o.half + half || Math.abs(o.at[1] - place[1]) >= FIGURE_mm,
+    )
+    const letters = lettering(place, number, { size_mm: FIGURE_mm, anchor: 'middle', halo: true })
+    if (free) out.push({ at: place, half, letters })
+  }
+  return out.map((o) => o.letters)
+}
+
+/** What the marks mean: the sites in one row, the streams in another, from the left upper corner. */
+export function wettingKey(words: WaterPathWords, onWall: boolean): Drawing {
   const rows = ['wet', 'doubtful', 'dry'] as const
+  const foot = -7 * rows.length
   return [
     ...rows.flatMap(
       (water, i): Drawing => [
-        ...site([left + 3, top - 7 * i], water, ''),
-        lettering([left + 8, top - 7 * i - 1], words[water], { size_mm: FIGURE_mm }),
+        ...site([SITE_mm, -7 * i], water),
+        lettering([9, -7 * i - 1], words[water], { size_mm: FIGURE_mm }),
       ],
     ),
-    rectangle({ left, right: left + 6, bottom: top - 24.5, top: top - 20 }, null, { fill: 'wash' }),
-    rectangle({ left: left + 2, right: left + 4, bottom: top - 24.5, top: top - 20 }, null, { fill: 'water' }),
-    lettering([left + 8, top - 23.2], words.strip, { size_mm: FIGURE_mm }),
-    line([left + 3, top - 31.5], [left + 3, top - 27], 'hidden'),
-    lettering([left + 8, top - 30.2], words.free, { size_mm: FIGURE_mm }),
+    ...(onWall
+      ? [
+          ...stream({
+            left: 0,
+            right: 2 * SITE_mm,
+            inner: [1.4, 2 * SITE_mm - 1.4],
+            bottom: foot - 2.6,
+            top: foot + 2.6,
+          }),
+          lettering([9, foot - 1], words.strip, { size_mm: FIGURE_mm }),
+        ]
+      : [
+          line([SITE_mm, foot - 2.6], [SITE_mm, foot + 2.6], 'hidden'),
+          lettering([9, foot - 1], words.free, { size_mm: FIGURE_mm }),
+        ]),
   ]
+}
+
+/** Water on the wall: filled as far as a new pipe is wetted, to the dashed edges once it has run in. */
+function stream(s: {
+  readonly left: number
+  readonly right: number
+  readonly inner: readonly [number, number]
+  readonly bottom: number
+  readonly top: number
+}): Drawing {
+  return [
+    rectangle({ left: s.inner[0], right: s.inner[1], bottom: s.bottom, top: s.top }, null, { fill: 'water' }),
+    line([s.left, s.bottom], [s.left, s.top], 'hidden'),
+    line([s.right, s.bottom], [s.right, s.top], 'hidden'),
+  ]
+}
+
+/** Whether the streams run down the wall, and do not fall free inside. */
+export const wettingOnWall = (facts: WettingFacts): boolean => strips(facts).some((s) => s.onWall)
+
+type Span = readonly [from: number, to: number]
+
+/** Spans on the flat, cut at the seam and joined where they touch. */
+function joined(spans: readonly Span[], width: number): readonly Span[] {
+  const cut = spans
+    .flatMap(([a, b]): Span[] => [-width, 0, width].map((by) => [Math.max(0, a + by), Math.min(width, b + by)]))
+    .filter(([a, b]) => b - a > 1e-9)
+    .sort((a, b) => a[0] - b[0])
+  const out: [number, number][] = []
+  for (const [a, b] of cut) {
+    const last = out.at(-1)
+    if (last !== undefined && a <= last[1] + 1e-9) last[1] = Math.max(last[1], b)
+    else out.push([a, b])
+  }
+  return out
 }
 
 /** The column unrolled as its bore sees it: strips of water from the distributor's holes, and which sites they meet. */
@@ -52,7 +122,8 @@ export function wettingMapView(given: {
   readonly layout: LayoutFacts
   /** As drawn, or at the worst lean and clogging. */
   readonly at: 'asDrawn' | 'worst'
-  readonly words: WaterPathWords
+  /** Given, the marks are explained at the right. */
+  readonly words?: WaterPathWords
   readonly ratio: number
 }): Drawing {
   const { facts, layout, words, ratio } = given
@@ -64,29 +135,38 @@ export function wettingMapView(given: {
     const along = (turn_rad / (2 * Math.PI)) * round_m - seam_m
     return (((along % round_m) + round_m) % round_m) * ratio
   }
-  // A strip on the bore, carried out to the outside on which the sites are marked.
-  const grow = round_m / (Math.PI * facts.case.bore_m)
-  const band = (turn_rad: number, wide_m: number, tint: 'wash' | 'water'): Drawing => {
-    const half = Math.min((wide_m * grow * ratio) / 2, width / 2)
-    const middle = x(turn_rad)
-    return [middle - width, middle, middle + width].flatMap((m) => {
-      const [left, right] = [Math.max(0, m - half), Math.min(width, m + half)]
-      return right > left ? [rectangle({ left, right, bottom: 0, top: height }, null, { fill: tint })] : []
-    })
-  }
   const streams = strips(facts)
+  // A strip on the bore, carried out to the outside on which the sites are marked.
+  const grow = (round_m / (Math.PI * facts.case.bore_m)) * ratio
+  const spans = (wide: 'widest_m' | 'narrowest_m') =>
+    joined(
+      streams
+        .filter((s) => s.onWall)
+        .map((s): Span => {
+          const half = Math.min((s[wide] * grow) / 2, width / 2)
+          return [x(s.turn_rad) - half, x(s.turn_rad) + half]
+        }),
+      width,
+    )
   const place = new Map(layout.sites.map((s) => [String(s.number), s]))
+  // A site beyond the pipe's end is a finding of the layout, not a place on this map.
+  const sites = facts[given.at].flatMap(({ id, water }) => {
+    const p = place.get(id)
+    if (p === undefined || p.mark_m < 0 || p.mark_m > layout.columnLength_m) return []
+    return [{ at: [x(p.turn_rad), p.mark_m * ratio] as const, water, number: id }]
+  })
+  const upright = (at: number, pen: 'hidden') => line([at, 0], [at, height], pen)
+  const edges = spans('widest_m').flatMap((s) => s.filter((at) => at > 1e-6 && at < width - 1e-6))
   return [
-    ...streams.filter((s) => s.onWall).flatMap((s) => band(s.turn_rad, s.widest_m, 'wash')),
-    ...streams.filter((s) => s.onWall).flatMap((s) => band(s.turn_rad, s.narrowest_m, 'water')),
-    ...streams.filter((s) => !s.onWall).map((s) => line([x(s.turn_rad), 0], [x(s.turn_rad), height], 'hidden')),
+    ...spans('narrowest_m').map(([left, right]) =>
+      rectangle({ left, right, bottom: 0, top: height }, null, { fill: 'water' }),
+    ),
+    ...edges.map((at) => upright(at, 'hidden')),
+    ...streams.filter((s) => !s.onWall).map((s) => upright(x(s.turn_rad), 'hidden')),
     rectangle({ left: 0, right: width, bottom: 0, top: height }, 'visible'),
-    ...streams.map((s) => circle([x(s.turn_rad), height + 2], 0.8, 'visible', { fill: 'water' })),
-    lettering([0, height + 4.4], words.hole, { size_mm: FIGURE_mm, tone: 'quiet' }),
-    ...facts[given.at].flatMap((s): Drawing => {
-      const p = place.get(s.id)
-      return p === undefined ? [] : site([x(p.turn_rad), p.mark_m * ratio], s.water, s.id)
-    }),
-    ...key(words, width + 10, height - 4),
+    ...streams.map((s) => circle([x(s.turn_rad), height + 2], 0.7, 'visible', { fill: 'water' })),
+    ...sites.flatMap((s) => site(s.at, s.water)),
+    ...numbered(sites),
+    ...(words === undefined ? [] : moved(wettingKey(words, wettingOnWall(facts)), [width + 8, height - 3])),
   ]
 }

@@ -1,7 +1,10 @@
 import { waterSheetSentences } from './water-sheets.ts'
 
+import { waterSheetSentences } from './water-sheets.ts'
+
 /** Everything the printed sheets say beside findings, parts, steps and cautions. Slots in braces. */
 export const sheetSentences = {
+  ...waterSheetSentences,
   ...waterSheetSentences,
   mm: 'mm',
   inch: 'in',

@@ -3,7 +3,8 @@ export interface StandChartWords {
   readonly gust: string
   readonly tank: string
   readonly falls: string
-  readonly free: string
+  readonly stands: string
+  readonly strapped: string
   readonly week: string
   readonly place: string
   readonly refill: string
@@ -14,7 +15,8 @@ export interface StandChartWords {
   readonly air: string
   readonly full: string
   readonly low: string
-  readonly wanted: string
+  readonly wantedFrom: string
+  readonly wantedTo: string
   readonly limit: string
   readonly holds: string
   readonly foot: string
@@ -26,7 +28,8 @@ export const standChartWords: StandChartWords = {
   gust: 'gust',
   tank: 'in the tank',
   falls: 'falls over',
-  free: 'strap or refill below here',
+  stands: 'stands free',
+  strapped: 'strap',
   week: 'week {week}',
   place: 'gust of the place',
   refill: 'strap or refill below {volume}',
@@ -37,10 +40,11 @@ export const standChartWords: StandChartWords = {
   air: 'air',
   full: 'tank full',
   low: 'tank low',
-  wanted: 'wanted',
-  limit: 'roots suffer',
+  wantedFrom: 'wanted, from here',
+  wantedTo: 'wanted, to here',
+  limit: 'roots suffer above',
   holds: 'the water can hold',
   foot: 'at the column’s foot',
-  unhurt: 'lettuce grew unhurt',
+  unhurt: 'lettuce grew unhurt down to here',
   advised: 'advised',
 }

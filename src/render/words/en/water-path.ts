@@ -6,7 +6,7 @@ export const waterPathWords = {
   system: 'lift and hose, at low water',
   needed: 'wanted',
   bucket: 'bucket test {on}',
-  fill: 'fill line {level}, {volume}, while it runs',
+  fill: 'fill line {level}, {volume}',
   low: 'low line {level}, {volume}: top up',
   afterStop: 'after a stop up to {level}',
   afterStart: 'after a start down to {level}',
@@ -19,8 +19,8 @@ export const waterPathWords = {
   wet: 'wet on any wall',
   doubtful: 'wet once the wall has run in',
   dry: 'missed',
-  strip: 'strip that a stream keeps wet: on new pipe, and run in',
-  free: 'stream that falls free',
+  strip: 'wall kept wet: new, and run in',
+  free: 'stream falls free, off the wall',
   hole: 'holes of the distributor',
 } as const
 
