@@ -2,6 +2,7 @@ import { join } from 'node:path'
 import { defineConfig } from 'vite'
 import solid from 'vite-plugin-solid'
 import { equationDocs } from './scripts/equation-docs.mjs'
+import { firstAnswerBeside } from './scripts/first-answer.ts'
 
 const root = join(import.meta.dirname, 'src/shells/web')
 
@@ -9,7 +10,7 @@ export default defineConfig({
   root,
   base: './',
   publicDir: false,
-  plugins: [solid(), equationDocs()],
+  plugins: [solid(), equationDocs(), firstAnswerBeside()],
   build: {
     target: 'es2022',
     outDir: join(import.meta.dirname, 'dist/web'),
@@ -22,6 +23,8 @@ export default defineConfig({
         index: join(root, 'index.html'),
         engine: join(root, 'workers/engine.ts'),
         sheets: join(root, 'workers/sheets.ts'),
+        solids: join(root, 'workers/solids.ts'),
+        booklet: join(root, 'workers/booklet.ts'),
       },
       output: {
         entryFileNames: 'assets/[name].js',

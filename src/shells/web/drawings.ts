@@ -31,17 +31,23 @@ export const viewList: readonly ViewOf[] = [
   { id: 'elevation', short: 'view-elevation' },
   { id: 'unrolled', short: 'view-unrolled' },
   { id: 'section', short: 'view-section' },
+  { id: 'flow', short: 'flow' },
+  { id: 'solid', short: 'solid' },
+  { id: 'feed', short: 'view-feed' },
 ]
 
 /** A sheet of the desk: one or more views drawn together. */
 export interface SheetOf {
   readonly id: string
+  /** Drawn from the first answer already, which knows only what `workers/first-answer.ts` says. */
+  readonly first?: boolean
   readonly titles: (given: Given) => readonly (keyof PageWords)[]
   readonly draw: (e: Evaluated, given: Given) => Sketch | null
 }
 
 const tower: SheetOf = {
   id: 'tower',
+  first: true,
   titles: ({ shown }) => (['elevation', 'unrolled'] as const).filter(shown),
   draw: (e, { display, room_mm, shown }) => {
     const layout = orNull(e.facts.layout)
@@ -68,6 +74,7 @@ function waterOver(e: Evaluated): number | null {
 
 const distributor: SheetOf = {
   id: 'distributor',
+  first: true,
   titles: () => ['distributor'],
   draw: (e, { display, detail_mm, part, shown }) =>
     part === 'distributor' && shown('section')
@@ -83,6 +90,7 @@ const distributor: SheetOf = {
 
 const section: SheetOf = {
   id: 'section',
+  first: true,
   titles: () => ['section'],
   draw: (e, { display, room_mm, detail_mm, shown }) => {
     const templates = orNull(e.facts.templates)

@@ -1,13 +1,28 @@
+import { createSignal, Show } from 'solid-js'
 import { render } from 'solid-js/web'
 import './style/page.css'
-import { firstExample } from './examples.ts'
+import { fetchFirst } from './first.ts'
+import { listPlans } from './model/plans.ts'
 import { createWorkbench } from './model/workbench.ts'
+import { arrive, painted } from './views/arriving.ts'
 import { Page } from './views/Page.tsx'
 
 const root = document.getElementById('page')
-if (root)
+if (root) {
+  const [first, plans] = await Promise.all([fetchFirst(), listPlans().catch(() => [])])
   render(() => {
-    const bench = createWorkbench(firstExample)
-    void bench.openFirst()
-    return <Page bench={bench} />
+    const bench = createWorkbench(first.evaluated)
+    const [open, setOpen] = createSignal(false)
+    void bench
+      .openFirst(plans)
+      .then(() => setOpen(true))
+      .then(painted)
+      .then(arrive)
+      .then(bench.begin)
+    return (
+      <Show when={open()}>
+        <Page bench={bench} />
+      </Show>
+    )
   }, root)
+}

@@ -1,4 +1,5 @@
 import type { JSX } from 'solid-js'
+import { Booklet } from './views/Booklet.tsx'
 import { Cuts, Parts, Steps } from './views/MakeTables.tsx'
 import { Marks } from './views/Marks.tsx'
 import { Sheets } from './views/Sheets.tsx'
@@ -17,6 +18,7 @@ export const makeList: readonly MakeOf[] = [
     exists: ({ facts }) => 'known' in facts.layout,
     view: ({ facts }) => ('known' in facts.layout ? <Marks layout={facts.layout.known} /> : null),
   },
+  { id: 'booklet', exists: ({ facts }) => 'known' in facts.layout, view: () => <Booklet /> },
   { id: 'sheets', exists: ({ facts }) => 'known' in facts.layout, view: () => <Sheets /> },
   {
     id: 'cuts',

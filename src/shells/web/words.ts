@@ -1,11 +1,7 @@
 import type { Field } from '../../plan/field.ts'
-import { english } from '../../render/words/en/english.ts'
 import { labels } from '../../render/words/en/labels.ts'
 import { type PageWords, page } from '../../render/words/en/page.ts'
 import { fill } from '../../render/words/fill.ts'
-
-/** The language of the page; another one is another set of the same keys. */
-export const words = english
 
 /** A phrase of the page, its slots filled. */
 export const say = (key: keyof PageWords, slots: Readonly<Record<string, string | number>> = {}): string =>

@@ -13,14 +13,15 @@ const worker = (onAnswer: (answer: Answer) => void): Worker => {
 
 /**
  * Evaluates documents in a worker, the latest first: while one is computed only the newest that waits is kept, so that
- * typing never runs behind.
+ * typing never runs behind. The worker is started by the first document.
  */
 export function evaluator(): (document: PlanDocument) => Promise<Evaluated | null> {
   let task = 0
   let busy = false
+  let engine: Worker | null = null
   let running: ((e: Evaluated | null) => void) | null = null
   let waiting: { readonly document: PlanDocument; readonly done: (e: Evaluated | null) => void } | null = null
-  const engine = worker((answer) => {
+  const answered = (answer: Answer): void => {
     busy = false
     const done = running
     running = null
@@ -31,11 +32,12 @@ export function evaluator(): (document: PlanDocument) => Promise<Evaluated | nul
       waiting = null
       start(next.document, next.done)
     }
-  })
+  }
   function start(plan: PlanDocument, done: (e: Evaluated | null) => void): void {
     busy = true
     running = done
     task += 1
+    engine ??= worker(answered)
     engine.postMessage({ task, kind: 'evaluate', document: plan } satisfies Ask)
   }
   return (plan) =>

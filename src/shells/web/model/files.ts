@@ -1,7 +1,7 @@
 import { planText, readPlanText } from '../../../plan/document.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 import { issueText } from '../../../render/words/sentences.ts'
-import { words } from '../words.ts'
+import { words } from '../language.ts'
 import { freshId } from './plans.ts'
 
 /** A file made on this page and handed to the browser to keep. */

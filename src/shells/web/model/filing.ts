@@ -1,12 +1,14 @@
 import { batch } from 'solid-js'
-import { planText } from '../../../plan/document.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 import { begun, type History, withDocument } from './history.ts'
 import { recalled, remember } from './journal.ts'
-import { freshId, listPlans, readPlan, savePlan } from './plans.ts'
+import { freshId, type Listed, listPlans, readPlan, savePlan } from './plans.ts'
 import type { SavedState, State } from './state.ts'
 
 const SAVE_AFTER_ms = 400
+
+/** The form of a plan's file, fetched when the first one is read or written. */
+const filed = () => import('../../../plan/document.ts')
 
 /** Saves the plan soon after each change, over exactly the text that was read. */
 export function createSaving(s: State) {
@@ -24,7 +26,8 @@ export function createSaving(s: State) {
       )
       s.setId(id)
     }
-    const done = await savePlan(id, history.document, s.revision())
+    const { planText } = await filed()
+    const done = await savePlan(id, planText(history.document), s.revision())
     if (done.kind === 'saved') {
       s.setRevision(done.revision)
       s.setSettings({ last: id })
@@ -83,7 +86,7 @@ export function createOpening(s: State, saving: Saving) {
     const file = await readPlan(id)
     if (file === null) return false
     const document = JSON.parse(file.text) as PlanDocument
-    const memory = await recalled(id)
+    const [memory, { planText }] = await Promise.all([recalled(id), filed()])
     const outside = { kind: 'outside', name: '' } as const
     const history =
       memory === null
@@ -102,10 +105,11 @@ export function createOpening(s: State, saving: Saving) {
     if (keep) saving.soon()
   }
 
-  const openFirst = async (): Promise<void> => {
-    const there = await listPlans().catch(() => [])
+  /** The plan of the last visit, else any of the folder, else the example stays. */
+  const openFirst = async (there: readonly Listed[]): Promise<void> => {
     const wanted = there.find((p) => p.id === s.settings().last)?.id ?? there[0]?.id
-    if (wanted !== undefined) await openPlan(wanted)
+    if (wanted !== undefined) await openPlan(wanted).catch(() => false)
+    s.setOpened(true)
   }
   return { openPlan, takeUp, openFirst }
 }

@@ -1,15 +1,20 @@
-import { batch, createEffect, on } from 'solid-js'
+import { batch, createEffect, createSignal, on } from 'solid-js'
 import type { PlanDocument } from '../../../plan/plan.ts'
+import type { Evaluated } from '../workers/protocol.ts'
 import { evaluator, searcher } from './engine.ts'
 import { heldOrder, worstFirst } from './order.ts'
 import type { State } from './state.ts'
 
 const SEARCH_AFTER_ms = 250
 
-/** Keeps the evaluation in step with the document, and has remedies searched once it rests. */
-export function createJudging(s: State) {
+/**
+ * Keeps the evaluation in step with the document, and has remedies searched once it rests. The first answer stands
+ * until the page is painted and `begin` lets the engine start; any other document starts it at once.
+ */
+export function createJudging(s: State, first: Evaluated) {
   const evaluate = evaluator()
   const search = searcher()
+  const [started, setStarted] = createSignal(false)
   let timer: ReturnType<typeof setTimeout> | undefined
 
   const stop = (): void => {
@@ -28,22 +33,28 @@ export function createJudging(s: State) {
     }, SEARCH_AFTER_ms)
   }
 
+  const take = (evaluated: Evaluated): void =>
+    batch(() => {
+      s.setEvaluated(evaluated)
+      s.setOrder((was) => (s.open() === null ? worstFirst(evaluated.findings) : heldOrder(was, evaluated.findings)))
+      s.setRemedies({})
+    })
+
   createEffect(
-    on(s.document, (document) => {
+    on([s.document, s.opened, started], ([document, opened, begun]) => {
+      if (!opened) return
       stop()
+      const waiting = document === first.document && !begun
+      if (waiting) return take(first)
       void evaluate(document).then((evaluated) => {
         if (evaluated === null || document !== s.document()) return
-        batch(() => {
-          s.setEvaluated(evaluated)
-          s.setOrder((was) => (s.open() === null ? worstFirst(evaluated.findings) : heldOrder(was, evaluated.findings)))
-          s.setRemedies({})
-        })
+        take({ ...evaluated, document })
         start(document)
       })
     }),
   )
 
-  return { stop, tryOut: evaluator() }
+  return { stop, tryOut: evaluator(), begin: () => void setStarted(true) }
 }
 
 export type Judging = ReturnType<typeof createJudging>

@@ -1,6 +1,3 @@
-import { planText } from '../../../plan/document.ts'
-import type { PlanDocument } from '../../../plan/plan.ts'
-
 export interface Kept {
   readonly text: string
   readonly revision: string
@@ -31,12 +28,12 @@ export async function readPlan(id: string): Promise<Kept | null> {
 }
 
 /** Saves over exactly the revision that was read; null makes a new file. */
-export async function savePlan(id: string, plan: PlanDocument, over: string | null): Promise<Saved> {
+export async function savePlan(id: string, text: string, over: string | null): Promise<Saved> {
   try {
     const answer = await fetch(address(id), {
       method: 'PUT',
       headers: { 'Content-Type': 'application/json', ...(over === null ? {} : { 'If-Match': `"${over}"` }) },
-      body: planText(plan),
+      body: text,
     })
     const json = (await answer.json()) as { revision?: string; text?: string; problem?: string }
     if (answer.ok && json.revision) return { kind: 'saved', revision: json.revision }

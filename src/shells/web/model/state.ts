@@ -34,6 +34,7 @@ export interface Slip {
 
 /** Everything that the page shows follows from these. */
 export function createState(example: PlanDocument) {
+  const [opened, setOpened] = createSignal(false)
   const [history, setHistory] = createSignal<History>(begun(example))
   const [id, setId] = createSignal<string | null>(null)
   const [revision, setRevision] = createSignal<string | null>(null)
@@ -58,8 +59,23 @@ export function createState(example: PlanDocument) {
     currency: evaluated()?.plan.prices?.currency ?? '',
   }))
   const document = createMemo(() => history().document)
+  const stale = createMemo(() => evaluated()?.document !== document())
   return {
-    ...{ history, setHistory, document, id, setId, revision, setRevision, saved, setSaved, evaluated, setEvaluated },
+    ...{ opened, setOpened },
+    ...{
+      history,
+      setHistory,
+      document,
+      stale,
+      id,
+      setId,
+      revision,
+      setRevision,
+      saved,
+      setSaved,
+      evaluated,
+      setEvaluated,
+    },
     ...{ remedies, setRemedies, searching, setSearching, order, setOrder, part, setPart, open, setOpen },
     ...{ ghost, setGhost, slip, setSlip, wanted, setWanted, act, setAct, panel, setPanel, settings, findings, display },
     setSettings: (change: Partial<ReturnType<typeof settings>>) => setSettings({ ...settings(), ...change }),

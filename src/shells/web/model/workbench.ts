@@ -2,6 +2,7 @@ import { batch } from 'solid-js'
 import type { Remedy } from '../../../findings/finding.ts'
 import { valueAt } from '../../../plan/patch.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
+import type { Evaluated } from '../workers/protocol.ts'
 import { createOpening, createSaving, resolveConflict } from './filing.ts'
 import { type Deed, type History, redo, undo, withChange, withDocument } from './history.ts'
 import { createJudging } from './judging.ts'
@@ -11,9 +12,9 @@ import type { Reason } from './reasons.ts'
 import { createState } from './state.ts'
 
 /** Everything the page knows and does; views read its signals and call its verbs. */
-export function createWorkbench(example: PlanDocument) {
-  const s = createState(example)
-  const judging = createJudging(s)
+export function createWorkbench(first: Evaluated) {
+  const s = createState(first.document)
+  const judging = createJudging(s, first)
   const saving = createSaving(s)
   const opening = createOpening(s, saving)
 
@@ -58,6 +59,7 @@ export function createWorkbench(example: PlanDocument) {
     choose,
     openFinding,
     hold,
+    begin: judging.begin,
     tryOut: judging.tryOut,
     stopSearch: judging.stop,
     retry: saving.soon,

@@ -105,7 +105,7 @@ function extent(shapes: readonly SolidShape[]) {
 
 /** Draws into a canvas; throws where the browser has no WebGL. */
 export function ink(canvas: HTMLCanvasElement): Ink {
-  const renderer = new WebGLRenderer({ canvas, antialias: false, alpha: true, preserveDrawingBuffer: true })
+  const renderer = new WebGLRenderer({ canvas, antialias: false })
   renderer.localClippingEnabled = true
   const plane = new Plane(new Vector3(0, 1, 0), 10)
   const target = new WebGLRenderTarget(4, 4, { minFilter: NearestFilter, magFilter: NearestFilter })
@@ -153,8 +153,8 @@ export function ink(canvas: HTMLCanvasElement): Ink {
       for (const mesh of group.children as Mesh<BufferGeometry, ShaderMaterial>[])
         mesh.material.uniforms['kind']!.value = mesh.name === chosen ? CHOSEN : OUTSIDE
       const u = paper.uniforms
-      // A line is as wide as one and a half pixels of the screen.
-      ;(u['pixel']!.value as Vector2).set(0.75 / (width * 2), 0.75 / (height * 2))
+      // A line is one pixel of the screen wide on either side of where it runs.
+      ;(u['pixel']!.value as Vector2).set(1 / (width * fine), 1 / (height * fine)).multiplyScalar(fine / 2)
       u['range']!.value = camera.far - camera.near
       for (const name of ['ink', 'accent', 'paper', 'solid'] as const)
         (u[name]!.value as Color).setStyle(colours[name], '')

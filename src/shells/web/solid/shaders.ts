@@ -54,13 +54,12 @@ void main() {
   float z = depthAt(vec2(0.0));
   float edge = 0.0;
   float chosen = here.a > 0.85 ? 1.0 : 0.0;
-  float outline = 0.0;
   for (int i = 0; i < 4; i++) {
     vec2 d = i == 0 ? vec2(1.0, 0.0) : i == 1 ? vec2(0.0, 1.0) : i == 2 ? vec2(-1.0, 0.0) : vec2(0.0, -1.0);
     vec4 there = at(d);
     float zThere = depthAt(d);
     float zBehind = depthAt(-d);
-    if (abs(there.a - here.a) > 0.1) { edge = 1.0; outline = 1.0; if (there.a > 0.85) chosen = 1.0; }
+    if (abs(there.a - here.a) > 0.1) { edge = 1.0; if (there.a > 0.85) chosen = 1.0; }
     else if (here.a > 0.4) {
       float bend = 1.0 - dot(here.rgb * 2.0 - 1.0, there.rgb * 2.0 - 1.0);
       edge = max(edge, smoothstep(0.09, 0.22, bend));
@@ -71,7 +70,6 @@ void main() {
   }
   vec3 ground = here.a > 0.4 ? paper : here.a > 0.1 ? solid : paper;
   vec3 line = chosen > 0.5 ? accent : ink;
-  // The outline against the ground is drawn once, on the solid's own side and on the ground's.
-  gl_FragColor = vec4(mix(ground, line, edge), here.a > 0.1 || edge > 0.0 ? 1.0 : 0.0);
+  gl_FragColor = vec4(mix(ground, line, edge), 1.0);
 }
 `

@@ -1,8 +1,9 @@
 import { For, Show } from 'solid-js'
 import { placeName } from '../../../render/words/sentences.ts'
+import { words } from '../language.ts'
 import { fieldAt } from '../model/fields.ts'
 import type { Deed, Step } from '../model/history.ts'
-import { label, say, words } from '../words.ts'
+import { label, say } from '../words.ts'
 import { useBench } from './bench.tsx'
 import { PanelFrame } from './PanelFrame.tsx'
 

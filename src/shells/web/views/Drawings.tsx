@@ -7,8 +7,10 @@ import { type Given, type SheetOf, sheetsOfDetail, sheetsOfTower } from '../draw
 import { type PartId, parts } from '../model/parts.ts'
 import { say } from '../words.ts'
 import type { Evaluated } from '../workers/protocol.ts'
+import { late, lateView } from './arriving.ts'
 import { useBench } from './bench.tsx'
-import { LiveFigures, LiveInput } from './Live.tsx'
+import { LiveFigures } from './Live.tsx'
+import { LiveInput } from './LiveInput.tsx'
 import { Pins } from './Pins.tsx'
 
 /** CSS pixels in a millimetre of the screen. */
@@ -64,7 +66,8 @@ function light(target: EventTarget | null): void {
 function Sheet(props: { readonly sheet: SheetOf; readonly given: Given }) {
   const bench = useBench()
   const [edited, setEdited] = createSignal<SketchFigure | null>(null)
-  const draw = (e: Evaluated | null): Sketch | null => (e ? props.sheet.draw(e, props.given) : null)
+  const draw = (e: Evaluated | null): Sketch | null =>
+    e && (e.whole || props.sheet.first) ? props.sheet.draw(e, props.given) : null
   const sketch = createMemo(() => draw(bench.evaluated()))
   const inside = createMemo(() => {
     const s = sketch()
@@ -82,7 +85,7 @@ function Sheet(props: { readonly sheet: SheetOf; readonly given: Given }) {
   }
   const titles = () => props.sheet.titles(props.given)
   const scale = (n: number): string =>
-    n >= 1 ? say('scale', { n: Number(n.toFixed(1)) }) : say('scale-up', { n: Number((1 / n).toFixed(1)) })
+    n <= 0 ? '' : say(n < 1 ? 'scale-up' : 'scale', { n: Number((n < 1 ? 1 / n : n).toFixed(1)) })
   return (
     <Show when={sketch()}>
       {(s) => {
@@ -129,6 +132,8 @@ function Sheet(props: { readonly sheet: SheetOf; readonly given: Given }) {
   )
 }
 
+const Solid = lateView((l) => l.Solid)
+
 /** The views that are asked for, those of the tower side by side on one height scale. */
 export function Drawings(props: { readonly room_mm: number; readonly detail_mm: number }) {
   const bench = useBench()
@@ -140,13 +145,20 @@ export function Drawings(props: { readonly room_mm: number; readonly detail_mm: 
     shown: (id) => bench.settings().views.includes(id),
   }))
   return (
-    <div class="drawings" id="drawing">
+    <div class="drawings" id="drawing" aria-busy={bench.stale()}>
       <Show when={bench.evaluated()} fallback={<p class="src">{say('computing')}</p>}>
         <div class="towers">
-          <For each={sheetsOfTower}>{(sheet) => <Sheet sheet={sheet} given={given()} />}</For>
+          <For each={[...sheetsOfTower, ...(late()?.sheetsOfFlow ?? [])]}>
+            {(sheet) => <Sheet sheet={sheet} given={given()} />}
+          </For>
+          <Show when={given().shown('solid')}>
+            <Solid wide_mm={props.detail_mm} high_mm={props.room_mm} />
+          </Show>
         </div>
         <div class="details">
-          <For each={sheetsOfDetail}>{(sheet) => <Sheet sheet={sheet} given={given()} />}</For>
+          <For each={[...(late()?.sheetsOfFeed ?? []), ...sheetsOfDetail]}>
+            {(sheet) => <Sheet sheet={sheet} given={given()} />}
+          </For>
         </div>
       </Show>
     </div>

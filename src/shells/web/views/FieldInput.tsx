@@ -2,10 +2,10 @@ import { createEffect, createSignal, createUniqueId, For, on, Show } from 'solid
 import type { Field } from '../../../plan/field.ts'
 import type { Issue } from '../../../plan/issue.ts'
 import { valueAt } from '../../../plan/patch.ts'
-import { issueText } from '../../../render/words/sentences.ts'
 import { entryOf, stepped } from '../model/entry.ts'
 import { fieldAt } from '../model/fields.ts'
-import { label, say, words } from '../words.ts'
+import { label, say } from '../words.ts'
+import { late } from './arriving.ts'
 import { useBench } from './bench.tsx'
 import { fieldId } from './focus.ts'
 import { suggestions } from './suggestions.ts'
@@ -82,9 +82,7 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
       <Suggested field={field()} id={`list-${fieldId(props.path)}`} />
       <Show when={wrong().length > 0}>
         <span class="issue" id={issueId} role="alert">
-          {wrong()
-            .map((i) => issueText(i, words))
-            .join(' ')}
+          {late()?.issueSentences(wrong())}
         </span>
       </Show>
     </span>

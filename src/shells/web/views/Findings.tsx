@@ -1,14 +1,17 @@
 import { createMemo, createSignal, For, Show } from 'solid-js'
 import type { Finding, Verdict } from '../../../findings/finding.ts'
 import { show } from '../../../render/display.ts'
+import { short } from '../first.ts'
 import { limitOf } from '../model/limits.ts'
 import { partOf } from '../model/parts.ts'
 import { ofField, ofFinding } from '../model/reasons.ts'
-import { say, words } from '../words.ts'
+import { say } from '../words.ts'
+import { lateView } from './arriving.ts'
 import { Balloon } from './Balloon.tsx'
 import { useBench } from './bench.tsx'
 import { FieldInput } from './FieldInput.tsx'
-import { Why } from './Why.tsx'
+
+const Why = lateView((l) => l.Why)
 
 /** How many of each verdict, in one line. */
 function Sum() {
@@ -49,7 +52,7 @@ function Row(props: { readonly finding: Finding; readonly name: string; readonly
         >
           <Balloon number={props.number} verdict={props.finding.verdict} on={open()} finding={props.name} />
           <span class="t">
-            {words.findings[props.finding.id]?.short ?? props.finding.id}
+            {short(props.finding.id)}
             <span class="sr">
               , {say(props.finding.verdict === 'unknown' ? 'unknownVerdict' : props.finding.verdict)}
             </span>
@@ -150,7 +153,7 @@ function Holding(props: { readonly finding: Finding }) {
   return (
     <li data-why={ofFinding(key())}>
       <button type="button" class="link" onClick={(e) => bench.explain(ofFinding(key()), e.currentTarget)}>
-        {words.findings[props.finding.id]?.short ?? props.finding.id}
+        {short(props.finding.id)}
       </button>
       <Show when={props.finding.measured}>
         {(m) => (

@@ -8,7 +8,7 @@ export function Make() {
   const bench = useBench()
   const shown = () => {
     const e = bench.evaluated()
-    return e ? makeList.filter((m) => m.exists(e)) : []
+    return e?.whole ? makeList.filter((m) => m.exists(e)) : []
   }
   return (
     <div class="make">

@@ -5,7 +5,8 @@ import type { PartsFacts } from '../../../disciplines/parts/index.ts'
 import { materialText, patternTexts } from '../../../render/tables/cuts.ts'
 import { partTexts, totalText } from '../../../render/tables/parts.ts'
 import { stepTexts } from '../../../render/tables/steps.ts'
-import { say, words } from '../words.ts'
+import { words } from '../language.ts'
+import { say } from '../words.ts'
 import { useBench } from './bench.tsx'
 
 /** How the lengths are cut, material by material. */

@@ -1,7 +1,7 @@
 import { createEffect, createSignal, Match, onCleanup, onMount, Show, Switch } from 'solid-js'
-import { planFrom } from '../model/files.ts'
 import type { Workbench } from '../model/workbench.ts'
 import { say } from '../words.ts'
+import { arrive, lateView } from './arriving.ts'
 import { BenchContext } from './bench.tsx'
 import { Drawings } from './Drawings.tsx'
 import { Fields } from './Fields.tsx'
@@ -9,9 +9,11 @@ import { Findings } from './Findings.tsx'
 import { Foot } from './Foot.tsx'
 import { Head } from './Head.tsx'
 import { Loop } from './Loop.tsx'
-import { Make, Tend } from './Make.tsx'
-import { Panels } from './Panels.tsx'
-import { Slip } from './Slip.tsx'
+
+const Make = lateView((l) => l.Make)
+const Tend = lateView((l) => l.Tend)
+const Panels = lateView((l) => l.Panels)
+const Slip = lateView((l) => l.Slip)
 
 /** CSS pixels in a millimetre of the screen, and a desk of 1440 by 900 in millimetres for tower and detail. */
 const PX = 96 / 25.4
@@ -45,7 +47,7 @@ function drop(bench: Workbench, e: DragEvent): void {
   const file = e.dataTransfer?.files[0]
   if (!file) return
   e.preventDefault()
-  void file.text().then((text) => {
+  void Promise.all([file.text(), arrive()]).then(([text, { planFrom }]) => {
     const read = planFrom(text)
     if ('document' in read) void bench.takeUp(read.document, true)
     else bench.setPanel('plans')

@@ -114,7 +114,7 @@ export function Solid(props: { readonly wide_mm: number; readonly high_mm: numbe
     setSight((s) => ({ ...s, bearing_deg: (s.bearing_deg - e.movementX / 2 + 360) % 360 }))
   }
   return (
-    <figure class="view solid">
+    <figure class="view solid" style={{ width: `${size()[0]}px` }}>
       <figcaption>
         <span class="title">{say('title')}</span>
       </figcaption>
@@ -125,7 +125,7 @@ export function Solid(props: { readonly wide_mm: number; readonly high_mm: numbe
           role="img"
           aria-label={alt()}
           data-why="fact:drawing"
-          style={{ width: `${size()[0]}px`, height: `${size()[1]}px` }}
+          style={{ width: `${size()[0]}px`, 'aspect-ratio': `${size()[0]} / ${size()[1]}` }}
           hidden={trouble() !== null}
           onPointerMove={onPointer}
           onPointerDown={(e) => e.currentTarget.setPointerCapture(e.pointerId)}

@@ -4,7 +4,7 @@ import { parsePlan } from '../../../plan/document.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 import { adjusted } from '../model/new-plan.ts'
 import { evaluated } from './evaluated.ts'
-import { type Answer, type Ask, findingKey } from './protocol.ts'
+import { type Answer, type Ask, type Evaluated, findingKey } from './protocol.ts'
 
 const say = (answer: Answer): void => self.postMessage(answer)
 
@@ -39,11 +39,16 @@ function remedies(task: number, document: PlanDocument, first: string | null): v
   }
 }
 
+let last: Evaluated | null = null
+
 self.onmessage = ({ data }: MessageEvent<Ask>): void => {
   try {
-    if (data.kind === 'evaluate') say({ task: data.task, kind: 'evaluated', evaluated: evaluated(data.document) })
-    else if (data.kind === 'adjust') adjust(data.task, data.document)
-    else remedies(data.task, data.document, data.first)
+    if (data.kind === 'evaluate') {
+      last = evaluated(data.document, last)
+      say({ task: data.task, kind: 'evaluated', evaluated: last })
+    }
+    if (data.kind === 'adjust') adjust(data.task, data.document)
+    if (data.kind === 'remedies') remedies(data.task, data.document, data.first)
   } catch (error) {
     say({ task: data.task, kind: 'failed', message: error instanceof Error ? error.message : String(error) })
   }

@@ -13,6 +13,8 @@ export interface Evaluated extends Evaluation {
   readonly document: PlanDocument
   readonly plan: Plan
   readonly issues: readonly Issue[]
+  /** False for an answer that lacks the facts of later screens: the engine's own follows. */
+  readonly whole: boolean
 }
 
 export type Answer =

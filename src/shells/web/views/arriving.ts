@@ -1,0 +1,32 @@
+import { type Component, createComponent, createMemo, createSignal, type JSX, untrack } from 'solid-js'
+
+type Late = typeof import('./late.ts')
+
+const [late, setLate] = createSignal<Late | null>(null)
+
+/** What is not on the first screen; null until it has arrived. */
+export { late }
+
+/** Fetches what is not on the first screen; to be called once that is painted. */
+export async function arrive(): Promise<Late> {
+  const there = late()
+  if (there) return there
+  const module = await import('./late.ts')
+  setLate(() => module)
+  return module
+}
+
+/** After the next picture is on the screen. */
+export const painted = (): Promise<void> =>
+  new Promise((done) => requestAnimationFrame(() => setTimeout(() => requestAnimationFrame(() => setTimeout(done)))))
+
+/** A view of a later screen: nothing until it has arrived. */
+export const lateView =
+  <P extends object>(pick: (late: Late) => Component<P>): Component<P> =>
+  (props) => {
+    const view = createMemo(() => {
+      const there = late()
+      return there ? untrack(() => createComponent(pick(there), props)) : undefined
+    })
+    return view as unknown as JSX.Element
+  }
