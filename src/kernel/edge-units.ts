@@ -24,12 +24,12 @@ const DAY = 86400
 
 export const edgeUnits: Readonly<Partial<Record<Unit, readonly EdgeUnit[]>>> = {
   m: [
-    { spell: ['mm', 'millimetre', 'millimeter'], over: 1000 },
+    { spell: ['mm', 'millimetre', 'millimeter', 'milímetro', 'milímetros'], over: 1000 },
     { spell: ['cm'], over: 100 },
-    { spell: ['m', 'metre', 'meter'] },
+    { spell: ['m', 'metre', 'meter', 'metro', 'metros'] },
     { spell: ['um', 'µm', 'μm', 'micron'], over: 1e6 },
-    { spell: ['in', '"', '”', '″', 'inch', 'inches', "''"], times: 254, over: 10_000 },
-    { spell: ['ft', "'", '’', '′', 'foot', 'feet'], times: 3048, over: 10_000 },
+    { spell: ['in', '"', '”', '″', 'inch', 'inches', "''", 'pulg', 'pulgada', 'pulgadas'], times: 254, over: 10_000 },
+    { spell: ['ft', "'", '’', '′', 'foot', 'feet', 'pie', 'pies'], times: 3048, over: 10_000 },
   ],
   m2: [
     { spell: ['m2', 'm²', 'sq m'] },
@@ -38,7 +38,7 @@ export const edgeUnits: Readonly<Partial<Record<Unit, readonly EdgeUnit[]>>> = {
     { spell: ['ft2', 'ft²', 'sq ft'], times: FOOT * FOOT },
   ],
   m3: [
-    { spell: ['L', 'l', 'litre', 'liter', 'litres', 'liters'], over: 1000 },
+    { spell: ['L', 'l', 'litre', 'liter', 'litres', 'liters', 'litro', 'litros'], over: 1000 },
     { spell: ['mL', 'ml'], over: 1e6 },
     { spell: ['m3', 'm³'] },
     { spell: ['US gal', 'US gallon', 'US gallons', 'gal US', 'gal (US)'], times: US_GALLON },
@@ -65,15 +65,15 @@ export const edgeUnits: Readonly<Partial<Record<Unit, readonly EdgeUnit[]>>> = {
     { spell: ['imp gph', 'imp gal/h'], times: IMPERIAL_GALLON / HOUR },
   ],
   s: [
-    { spell: ['s', 'sec', 'second', 'seconds'] },
-    { spell: ['min', 'minute', 'minutes'], times: MINUTE },
-    { spell: ['h', 'hr', 'hour', 'hours'], times: HOUR },
-    { spell: ['day', 'days', 'd'], times: DAY },
+    { spell: ['s', 'sec', 'second', 'seconds', 'segundo', 'segundos'] },
+    { spell: ['min', 'minute', 'minutes', 'minuto', 'minutos'], times: MINUTE },
+    { spell: ['h', 'hr', 'hour', 'hours', 'hora', 'horas'], times: HOUR },
+    { spell: ['day', 'days', 'd', 'día', 'días', 'dia', 'dias'], times: DAY },
   ],
   d: [
-    { spell: ['d', 'day', 'days'] },
-    { spell: ['week', 'weeks', 'wk'], times: 7 },
-    { spell: ['h', 'hr', 'hour', 'hours'], over: 24 },
+    { spell: ['d', 'day', 'days', 'día', 'días', 'dia', 'dias'] },
+    { spell: ['week', 'weeks', 'wk', 'semana', 'semanas'], times: 7 },
+    { spell: ['h', 'hr', 'hour', 'hours', 'hora', 'horas'], over: 24 },
   ],
   kg: [
     { spell: ['kg'] },
@@ -133,10 +133,10 @@ export const edgeUnits: Readonly<Partial<Record<Unit, readonly EdgeUnit[]>>> = {
     { spell: ['Ah'], times: HOUR },
     { spell: ['mAh'], times: HOUR / 1000 },
   ],
-  rad: [{ spell: ['deg', '°', 'degree', 'degrees'], times: DEGREE }, { spell: ['rad'] }],
-  '1': [{ spell: ['%', 'percent', 'per cent'], over: 100 }],
+  rad: [{ spell: ['deg', '°', 'degree', 'degrees', 'grado', 'grados'], times: DEGREE }, { spell: ['rad'] }],
+  '1': [{ spell: ['%', 'percent', 'per cent', 'por ciento'], over: 100 }],
   m3_d: [
-    { spell: ['L/day', 'L/d'], over: 1000 },
+    { spell: ['L/day', 'L/d', 'L/día', 'L/dia'], over: 1000 },
     { spell: ['mL/day', 'mL/d'], over: 1e6 },
   ],
 }

@@ -9,10 +9,12 @@ export interface Display {
   readonly inchParts: 16 | 32
   readonly decimal: '.' | ','
   readonly currency: string
+  /** Units that the language writes otherwise, by their usual spelling. */
+  readonly units: Readonly<Record<string, string>>
 }
 
-export const metric: Display = { lengths: 'mm', inchParts: 16, decimal: '.', currency: '' }
-export const inches: Display = { lengths: 'in', inchParts: 16, decimal: '.', currency: '' }
+export const metric: Display = { lengths: 'mm', inchParts: 16, decimal: '.', currency: '', units: {} }
+export const inches: Display = { ...metric, lengths: 'in' }
 
 /** A number as shown: figures and unit apart, so that a page can set them apart. */
 export interface Shown {
@@ -141,7 +143,10 @@ export function show(q: Quantity, display: Display): Shown {
   const [low, high] = ends(q)
   const { unit } = q
   const largest = Math.max(Math.abs(low), Math.abs(high))
-  if (unit === 'count') return { figure: figures(low, high, (n) => decimals(n, Number.isInteger(n) ? 0 : 1)), unit: '' }
+  if (unit === 'count') {
+    const text = (n: number) => decimals(n, Number.isInteger(n) ? 0 : 1, display.decimal)
+    return { figure: figures(low, high, text), unit: '' }
+  }
   if (unit === 'share') {
     const digits = largest < 0.1 ? 1 : 0
     return { figure: figures(low, high, (n) => decimals(n * 100, digits, display.decimal)), unit: '%' }
@@ -150,11 +155,14 @@ export function show(q: Quantity, display: Display): Shown {
   if (unit === 'money')
     return { figure: figures(low, high, (n) => decimals(n, 2, display.decimal)), unit: display.currency }
   if (unit === 'm' && display.lengths === 'in')
-    return { figure: figures(low, high, (n) => inchFraction(n, display.inchParts).text), unit: 'in' }
+    return {
+      figure: figures(low, high, (n) => inchFraction(n, display.inchParts).text),
+      unit: display.units['in'] ?? 'in',
+    }
   const style = styleOf(unit, largest, display)
   const listed = (edgeUnits[unit] ?? []).some((u) => u.spell.includes(style.unit))
   const text = (n: number) => decimals(listed ? inUnit(n, unit, style.unit) : n, style.digits, display.decimal)
-  return { figure: figures(low, high, text), unit: printed[style.unit] ?? style.unit }
+  return { figure: figures(low, high, text), unit: display.units[style.unit] ?? printed[style.unit] ?? style.unit }
 }
 
 /** Figure and unit in one text, parted by a space; the degree sign stands close. */

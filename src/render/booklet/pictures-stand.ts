@@ -18,7 +18,6 @@ import { standingWater, waterMark } from '../tower/water.ts'
 import { elevation } from '../views/elevation.ts'
 import { levels } from '../views/levels.ts'
 import { wettingMapView } from '../views/wetting-map.ts'
-import { waterPathWords } from '../words/en/water-path.ts'
 import { fitted, PICTURE } from './frame.ts'
 import type { Given } from './input.ts'
 
@@ -171,7 +170,7 @@ export function tankPicture(g: Given): Drawing {
   const facts = orNull(g.facts.reservoir)
   if (facts === null) return []
   const cover_m = g.plan.pump?.minimumDepth_m ?? null
-  return fitted((ratio) => levels({ facts, cover_m, words: waterPathWords, display: g.display, ratio }), {
+  return fitted((ratio) => levels({ facts, cover_m, words: g.words.waterPath, display: g.display, ratio }), {
     width_mm: 78,
     height_mm: 60,
   })

@@ -4,7 +4,6 @@ import { clipped } from '../drawing/clip.ts'
 import { type Drawing, lettering, line } from '../drawing/primitives.ts'
 import { moved } from '../drawing/transform.ts'
 import { dipStick } from '../views/dip-stick.ts'
-import { waterPathWords } from '../words/en/water-path.ts'
 import { spread } from './compose.ts'
 import type { Context, Drafted } from './context.ts'
 import { barLines } from './hole.ts'
@@ -31,7 +30,7 @@ function pieces(c: Context, stick: Drawing): Drawing {
 export function dipStickSheet(c: Context): Drafted {
   const { reservoir } = c.facts
   if (!isKnown(reservoir)) return { needs: reservoir.needs }
-  const block = pieces(c, dipStick({ facts: reservoir.known, words: waterPathWords, display: c.display }))
+  const block = pieces(c, dipStick({ facts: reservoir.known, words: c.words.waterPath, display: c.display }))
   const lines = [...barLines(c), c.say('act-stick-glue'), c.say('act-stick-stand'), c.say('act-stick-lines')]
   const title = c.say('dip-stick-title')
   return {

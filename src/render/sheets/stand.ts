@@ -7,7 +7,6 @@ import type { Drawing } from '../drawing/primitives.ts'
 import { actions, paragraph } from '../paper/words.ts'
 import { dayCourse } from '../views/day-course.ts'
 import { tippingChart } from '../views/tipping.ts'
-import { standChartWords } from '../words/en/stand-charts.ts'
 import { hung, topLeft, widthOf } from './compose.ts'
 import type { Context, Drafted } from './context.ts'
 import { caption, needsOf, numbers } from './figure.ts'
@@ -74,7 +73,7 @@ interface Part {
 
 function standPart(c: Context, t: TippingFacts, top: number): Part {
   const { body } = c.room
-  const chart = tippingChart({ facts: t, words: standChartWords, display: c.display, ...TIPPING })
+  const chart = tippingChart({ facts: t, words: c.words.standCharts, display: c.display, ...TIPPING })
   const put = chart === null ? [] : hung(chart, [body.left, top - CAPTION_mm])
   const width_mm =
     chart === null
@@ -101,7 +100,7 @@ function dayPart(c: Context, d: DayFacts, top: number, floor: number): Part {
   const { body, drawing: clear } = c.room
   const height_mm = Math.min(DAY.most_mm, Math.max(DAY.least_mm, top - floor - CAPTION_mm - FEET_mm))
   const size = { width_mm: DAY.width_mm, height_mm }
-  const chart = dayCourse({ facts: d, words: standChartWords, display: c.display, ...size })
+  const chart = dayCourse({ facts: d, words: c.words.standCharts, display: c.display, ...size })
   const put = hung(chart, [body.left, top - CAPTION_mm])
   const left = body.left + AXIS_mm + DAY.width_mm + BESIDE_mm
   const width_mm = clear.right - left

@@ -5,7 +5,6 @@ import type { Drawing, Point } from '../drawing/primitives.ts'
 import { actions, paragraph } from '../paper/words.ts'
 import { levels, tankWidth } from '../views/levels.ts'
 import { pumpCurve } from '../views/pump-curve.ts'
-import { waterPathWords } from '../words/en/water-path.ts'
 import { hung, topLeft } from './compose.ts'
 import type { Context, Draft, Drafted } from './context.ts'
 import { caption, needsOf, numbers } from './figure.ts'
@@ -77,7 +76,7 @@ function pumpPart(c: Context, top: number): Part {
   const chart = pumpCurve({
     facts: c.facts.hydraulics,
     needed_m3_s: c.plan.riser?.neededFlow_m3_s ?? null,
-    words: waterPathWords,
+    words: c.words.waterPath,
     display: c.display,
     ...CHART,
   })
@@ -98,7 +97,7 @@ function tankPart(c: Context, top: number): Part {
     display: c.display,
   })
   const cover_m = c.plan.pump?.minimumDepth_m ?? null
-  const put = hung(levels({ facts, cover_m, words: waterPathWords, display: c.display, ratio }), [
+  const put = hung(levels({ facts, cover_m, words: c.words.waterPath, display: c.display, ratio }), [
     left,
     top - CAPTION_mm,
   ])

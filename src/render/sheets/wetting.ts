@@ -6,7 +6,6 @@ import type { Drawing, Point } from '../drawing/primitives.ts'
 import { moved } from '../drawing/transform.ts'
 import { actions, paragraph } from '../paper/words.ts'
 import { wettingKey, wettingMapView, wettingOnWall } from '../views/wetting-map.ts'
-import { waterPathWords } from '../words/en/water-path.ts'
 import { heightOf, topLeft, widthOf } from './compose.ts'
 import type { Context, Draft } from './context.ts'
 import { caption, numbers } from './figure.ts'
@@ -35,7 +34,7 @@ function words(c: Context, facts: WettingFacts, at: Point, width_mm: number): Dr
   const all = facts.asDrawn.length
   const missed = (r: { readonly low: number; readonly high: number }) =>
     c.say('of-sites', { n: r.low === r.high ? String(r.low) : `${r.low}–${r.high}`, m: String(all) })
-  const key = wettingKey(waterPathWords, wettingOnWall(facts))
+  const key = wettingKey(c.words.waterPath, wettingOnWall(facts))
   const list = numbers({
     at: [at[0], at[1] - 34],
     width_mm,

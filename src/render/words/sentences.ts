@@ -17,7 +17,7 @@ export function placeName(path: string, words: Words): string {
 
 function slotText(slot: FindingSlot, words: Words, display: Display): string {
   if (typeof slot === 'string') return slot
-  if (typeof slot === 'number') return String(slot)
+  if (typeof slot === 'number') return String(slot).replace('.', display.decimal)
   if (!('phrase' in slot)) return shownText(slot, display)
   const own = Object.entries(slot.with ?? {}).map(([k, v]) => [k, slotText(v, words, display)])
   return fill(words.phrases[slot.phrase] ?? slot.phrase, Object.fromEntries(own))

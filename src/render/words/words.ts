@@ -1,4 +1,7 @@
 import type { IssueProblem } from '../../plan/issue.ts'
+import type { FeedViewWords } from './en/feed-views.ts'
+import type { StandChartWords } from './en/stand-charts.ts'
+import type { WaterPathWords } from './en/water-path.ts'
 
 /**
  * The sentences of one verdict, with slots in braces. Every finding may use {measured}, {must} and {want} (the limit
@@ -33,7 +36,13 @@ export interface StepWords {
 
 /** Everything rootfall says, in one language. */
 export interface Words {
+  /** Tag of the language, as in HTML and PDF. */
   readonly language: string
+  readonly decimal: '.' | ','
+  /** Units that are words or abbreviations of the language, by their usual spelling. */
+  readonly units: Readonly<Record<string, string>>
+  /** What a choice of the plan is called; the plan itself keeps the choice's own name. */
+  readonly choices: Readonly<Record<string, string>>
   readonly findings: Readonly<Record<string, FindingWords>>
   readonly issues: Readonly<Record<IssueProblem, string>>
   /** Names of places in the plan, by path; lists without their index. */
@@ -45,4 +54,7 @@ export interface Words {
   readonly cautions: Readonly<Record<string, string>>
   /** Headings and lines of printed tables. */
   readonly tables: Readonly<Record<string, string>>
+  readonly waterPath: WaterPathWords
+  readonly standCharts: StandChartWords
+  readonly feedViews: FeedViewWords
 }

@@ -1,4 +1,5 @@
 import { Command, CommanderError } from 'commander'
+import { isLanguage, languageNames } from '../../render/words/language.ts'
 import { bookletCommand } from './commands/booklet.ts'
 import { check } from './commands/check.ts'
 import { correct } from './commands/correct.ts'
@@ -13,7 +14,8 @@ import { serve } from './commands/serve.ts'
 import { sheets } from './commands/sheets.ts'
 import { solids } from './commands/solids.ts'
 import { steps } from './commands/steps.ts'
-import { EXIT, isStop, type Stop, say } from './io.ts'
+import { EXIT, isStop, type Stop, say, stop } from './io.ts'
+import { speak } from './language.ts'
 
 /** What a command gives back: an exit code, or a sentence with one. */
 export type Outcome = number | Stop
@@ -43,6 +45,8 @@ const commands: readonly CommandOf[] = [
   serve,
 ]
 
+const tags = Object.keys(languageNames)
+
 const HELP = `
 Data goes to standard output, messages to standard error. "-" reads a plan from standard input.
 Exit codes: 0 all holds, 1 a finding fails, 2 the command was not understood, 3 the plan cannot be read, 4 our mistake.`
@@ -58,9 +62,14 @@ function program(done: (outcome: Outcome) => void): Command {
   for (const c of commands) {
     const command = c.describe(root.command(c.name).summary(c.summary).description(c.summary)).exitOverride()
     command.option('--json', 'print data as JSON')
+    command.option('--language <tag>', `language of what is said: ${tags.join(', ')}`, 'en')
     command.action(async (...given: unknown[]) => {
       const self = given.at(-1) as Command
-      done(await c.run(self.args, self.opts()))
+      const { language, ...options } = self.opts<Readonly<Record<string, unknown>>>()
+      const tag = String(language)
+      if (!isLanguage(tag)) return done(stop(`--language ${tag}: write one of ${tags.join(', ')}.`, EXIT.usage))
+      speak(tag)
+      done(await c.run(self.args, options))
     })
   }
   return root

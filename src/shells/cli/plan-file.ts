@@ -1,8 +1,8 @@
 import { type ReadPlan, readPlanText } from '../../plan/document.ts'
-import { english } from '../../render/words/en/english.ts'
 import { fill, oneOf } from '../../render/words/fill.ts'
 import { issueText, placeName } from '../../render/words/sentences.ts'
 import { EXIT, isStop, type Stop, say, stop, textOf } from './io.ts'
+import { language } from './language.ts'
 
 /**
  * Reads a plan file. Issues go to stderr as sentences; a plan of which nothing could be read stops the command,
@@ -12,7 +12,7 @@ export function planFile(path: string): ReadPlan | Stop {
   const file = textOf(path)
   if (isStop(file)) return file
   const read = readPlanText(file.text)
-  const sentences = read.issues.map((issue) => issueText(issue, english))
+  const sentences = read.issues.map((issue) => issueText(issue, language().words))
   if (Object.keys(read.plan).length === 0 && read.issues.length > 0)
     return stop(`${path}: the plan cannot be read.\n${sentences.map((s) => `  ${s}`).join('\n')}`, EXIT.input)
   for (const sentence of sentences) say(`${path}: ${sentence}`)
@@ -21,6 +21,6 @@ export function planFile(path: string): ReadPlan | Stop {
 
 /** The fields of the plan that must be filled in first, as a sentence. */
 export function needsText(needs: readonly string[]): string {
-  const names = needs.map((n) => placeName(n, english))
-  return fill(english.phrases['unknown']!, { needs: oneOf(names, english.phrases['and']!) })
+  const names = needs.map((n) => placeName(n, language().words))
+  return fill(language().words.phrases['unknown']!, { needs: oneOf(names, language().words.phrases['and']!) })
 }

@@ -2,6 +2,7 @@ import type { FindingWords, Words } from '../words.ts'
 import { cautions } from './cautions.ts'
 import { feedPhrases } from './feed-phrases.ts'
 import { feedTables } from './feed-tables.ts'
+import { feedViewWords } from './feed-views.ts'
 import { build } from './findings/build.ts'
 import { cuts } from './findings/cuts.ts'
 import { hydraulics } from './findings/hydraulics.ts'
@@ -17,8 +18,10 @@ import { issues } from './issues.ts'
 import { parts } from './parts.ts'
 import { phrases } from './phrases.ts'
 import { places } from './places.ts'
+import { standChartWords } from './stand-charts.ts'
 import { steps } from './steps.ts'
 import { tableWords } from './tables.ts'
+import { waterPathWords } from './water-path.ts'
 
 const findings: Readonly<Record<string, FindingWords>> = {
   ...layout,
@@ -36,6 +39,9 @@ const findings: Readonly<Record<string, FindingWords>> = {
 
 export const english: Words = {
   language: 'en',
+  decimal: '.',
+  units: {},
+  choices: {},
   findings,
   issues,
   places,
@@ -44,4 +50,7 @@ export const english: Words = {
   steps,
   cautions,
   tables: { ...tableWords, ...feedTables },
+  waterPath: waterPathWords,
+  standCharts: standChartWords,
+  feedViews: feedViewWords,
 }

@@ -81,3 +81,5 @@ export const page = {
   steps: ['Steps', 'Order, times and slots follow from the plan; a rule is a number to fill in by pen.'],
   cuts: ['Cutting plan', 'The fewest lengths, with the kerf and the trim, proved against a lower bound.'],
 } as const satisfies Readonly<Record<string, readonly [name: string, about: string]>>
+
+export type FactWords = Readonly<Record<keyof typeof page, readonly [name: string, about: string]>>

@@ -21,3 +21,4 @@ export const solidViewWords = {
 } as const
 
 export type SolidViewKey = keyof typeof solidViewWords
+export type SolidViewWords = Readonly<Record<SolidViewKey, string>>

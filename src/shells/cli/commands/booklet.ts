@@ -2,14 +2,11 @@ import { extname } from 'node:path'
 import { evaluateDocument } from '../../../evaluate.ts'
 import type { BookletInput } from '../../../render/booklet/input.ts'
 import { bookletAsHtml, bookletAsPdf } from '../../../render/booklet/make.ts'
-import { bookletSentences } from '../../../render/words/en/booklet.ts'
-import { pupilSentences } from '../../../render/words/en/booklet-pupils.ts'
-import { english } from '../../../render/words/en/english.ts'
-import { sheetSentences } from '../../../render/words/en/sheets.ts'
 import { dayOf } from '../day.ts'
 import { displayOf } from '../display.ts'
 import { bookletFaces, fontBytes } from '../fonts.ts'
 import { EXIT, isStop, json, out, type Stop, stop, writeWhole } from '../io.ts'
+import { language } from '../language.ts'
 import type { CommandOf } from '../main.ts'
 import { planFile } from '../plan-file.ts'
 
@@ -62,10 +59,10 @@ export const bookletCommand: CommandOf = {
       plan,
       facts,
       findings,
-      words: english,
-      sentences: sheetSentences,
-      booklet: bookletSentences,
-      pupils: pupilSentences,
+      words: language().words,
+      sentences: language().sheets,
+      booklet: language().booklet,
+      pupils: language().pupils,
       display: units === undefined ? display : { ...display, lengths: units },
       paper: named,
       date,

@@ -1,9 +1,9 @@
 import { evaluateDocument } from '../../../evaluate.ts'
 import type { Verdict } from '../../../findings/finding.ts'
-import { english } from '../../../render/words/en/english.ts'
 import { findingText } from '../../../render/words/sentences.ts'
 import { displayOf } from '../display.ts'
 import { EXIT, isStop, json, out } from '../io.ts'
+import { language } from '../language.ts'
 import type { CommandOf } from '../main.ts'
 import { planFile } from '../plan-file.ts'
 
@@ -23,7 +23,7 @@ export const check: CommandOf = {
     const fails = sorted.some((f) => f.verdict === 'fail')
     const code = issues.length > 0 ? EXIT.input : fails ? EXIT.fails : EXIT.holds
     const display = displayOf(read.plan)
-    const texts = sorted.map((f) => ({ finding: f, text: findingText(f, english, display) }))
+    const texts = sorted.map((f) => ({ finding: f, text: findingText(f, language().words, display) }))
     if (options['json']) {
       json({
         issues,

@@ -8,10 +8,10 @@ import { readQuantity } from '../../../kernel/quantity-text.ts'
 import type { Unit } from '../../../kernel/units.ts'
 import { isKnown, type Known } from '../../../plan/known.ts'
 import { correctionTexts } from '../../../render/tables/correction.ts'
-import { english } from '../../../render/words/en/english.ts'
 import { findingText } from '../../../render/words/sentences.ts'
 import { displayOf } from '../display.ts'
 import { EXIT, isStop, json, out, type Stop, say, stop } from '../io.ts'
+import { language } from '../language.ts'
 import type { CommandOf } from '../main.ts'
 import { needsText, planFile } from '../plan-file.ts'
 
@@ -113,10 +113,10 @@ export const correct: CommandOf = {
       return code
     }
     const display = displayOf(read.plan)
-    if (gate) out(findingText(gate, english, display).sentence)
+    if (gate) out(findingText(gate, language().words, display).sentence)
     const factor = isKnown(nutrients.stock) ? nutrients.stock.known.factor : null
     const goal = { pH: wanted.pH, readPh: found.pH, penWidth: pen.pH, factor }
-    if (code === EXIT.holds) out(correctionTexts(today, goal, english, display).join('\n'))
+    if (code === EXIT.holds) out(correctionTexts(today, goal, language().words, display).join('\n'))
     return code
   },
 }

@@ -2,9 +2,9 @@ import { evaluate } from '../../../evaluate.ts'
 import { kerfText, materialText, patternTexts } from '../../../render/tables/cuts.ts'
 import { cutsCsv } from '../../../render/tables/cuts-csv.ts'
 import { textTable } from '../../../render/tables/text.ts'
-import { english } from '../../../render/words/en/english.ts'
 import { displayOf } from '../display.ts'
 import { EXIT, isStop, json, out } from '../io.ts'
+import { language } from '../language.ts'
 import type { CommandOf } from '../main.ts'
 import { planFile } from '../plan-file.ts'
 
@@ -23,11 +23,11 @@ export const cuts: CommandOf = {
     else if (options['csv']) out(cutsCsv(facts.cuts))
     else {
       const display = displayOf(read.plan)
-      const t = english.tables
-      const kerf = kerfText(facts.cuts, english, display)
-      for (const m of facts.cuts.materials) out(materialText(m, english, display))
+      const t = language().words.tables
+      const kerf = kerfText(facts.cuts, language().words, display)
+      for (const m of facts.cuts.materials) out(materialText(m, language().words, display))
       if (kerf !== null) out(kerf)
-      const rows = facts.cuts.materials.flatMap((m) => patternTexts(m, english, display))
+      const rows = facts.cuts.materials.flatMap((m) => patternTexts(m, language().words, display))
       const columns = [
         { heading: t['material']!, align: 'words' },
         { heading: t['times']!, align: 'figures' },

@@ -1,10 +1,10 @@
 import { evaluateDocument } from '../../../evaluate.ts'
 import { nearestWords } from '../../../kernel/nearest.ts'
-import { english } from '../../../render/words/en/english.ts'
 import { findingText, placeName } from '../../../render/words/sentences.ts'
 import { sources } from '../../../tables/sources.ts'
 import { displayOf } from '../display.ts'
 import { EXIT, isStop, json, out, stop } from '../io.ts'
+import { language } from '../language.ts'
 import type { CommandOf } from '../main.ts'
 import { planFile } from '../plan-file.ts'
 
@@ -32,12 +32,12 @@ export const explain: CommandOf = {
       return EXIT.holds
     }
     for (const f of found) {
-      const text = findingText(f, english, display)
+      const text = findingText(f, language().words, display)
       const source = sources[f.source]
       out(`${f.id}: ${text.short} (${f.verdict})`)
       out(`  ${text.sentence}`)
       out(`  Why:    ${text.because}`)
-      out(`  Where:  ${placeName(f.at, english)} (${f.at})`)
+      out(`  Where:  ${placeName(f.at, language().words)} (${f.at})`)
       out(
         `  Source: ${source.cite}${source.where === '' ? '' : `; ${source.where}`}${source.read === null ? ' (not yet read in print)' : ''}`,
       )

@@ -18,18 +18,18 @@ import {
 } from '../../../render/tables/feed.ts'
 import { orderLines } from '../../../render/tables/feed-order.ts'
 import { textTable } from '../../../render/tables/text.ts'
-import { english } from '../../../render/words/en/english.ts'
 import { findingText } from '../../../render/words/sentences.ts'
 import { displayOf } from '../display.ts'
 import { EXIT, isStop, json, out, say } from '../io.ts'
+import { language } from '../language.ts'
 import type { CommandOf } from '../main.ts'
 import { needsText, planFile } from '../plan-file.ts'
 
-const t = english.tables
+const t = (key: string): string => language().words.tables[key]!
 
 function tables(batch: BatchFacts, display: Display): void {
   const columns = (['product', 'mass', 'volume', 'per-litre', 'bottle', 'cost'] as const).map((key, i) => ({
-    heading: t[`feed-${key}`]!,
+    heading: t(`feed-${key}`),
     align: i === 0 || key === 'bottle' ? ('words' as const) : ('figures' as const),
   }))
   const doses = doseTexts(batch, display)
@@ -39,10 +39,10 @@ function tables(batch: BatchFacts, display: Display): void {
       doses.map((d) => [d.name, d.mass, d.volume, d.perLitre, d.bottle, d.price]),
     ),
   )
-  const weak = weakTexts(batch, english, display)
+  const weak = weakTexts(batch, language().words, display)
   if (weak.length > 0) out(weak.map((line) => `* ${line}`).join('\n'))
   const heads = (['element', 'wanted', 'reached', 'share'] as const).map((key, i) => ({
-    heading: t[`feed-${key}`]!,
+    heading: t(`feed-${key}`),
     align: i === 0 ? ('words' as const) : ('figures' as const),
   }))
   const elements = elementTexts(batch, display)
@@ -56,20 +56,20 @@ function tables(batch: BatchFacts, display: Display): void {
 
 function sheet(plan: Plan, facts: NutrientsFacts, batch: BatchFacts, more: boolean): void {
   const display = displayOf(plan)
-  out(`${waterText(facts, english, display)}\n`)
+  out(`${waterText(facts, language().words, display)}\n`)
   tables(batch, display)
   const lines = [
-    penText(facts, batch, english, display),
-    ...acidTexts(batch, english, display),
-    ...stockTexts(facts, plan.feed?.stock?.volume_m3 ?? null, english, display),
-    costText(batch, english, display),
-    runningText(facts, english, display),
-    refillText(batch, english),
-    ...(more ? gainTexts(batch, english) : []),
+    penText(facts, batch, language().words, display),
+    ...acidTexts(batch, language().words, display),
+    ...stockTexts(facts, plan.feed?.stock?.volume_m3 ?? null, language().words, display),
+    costText(batch, language().words, display),
+    runningText(facts, language().words, display),
+    refillText(batch, language().words),
+    ...(more ? gainTexts(batch, language().words) : []),
   ]
   out(lines.filter((line) => line !== '').join('\n'))
-  const order = orderLines(batch, english, display)
-  if (order.length > 0) out(`\n${t['feed-order']}`)
+  const order = orderLines(batch, language().words, display)
+  if (order.length > 0) out(`\n${t('feed-order')}`)
   for (const [i, { text, cautions }] of order.entries()) {
     out(`${i + 1}. ${text}`)
     for (const caution of cautions) out(`   ! ${caution}`)
@@ -99,7 +99,7 @@ export const mix: CommandOf = {
     const told = own.filter((f) => f.verdict === 'fail' || f.verdict === 'watch')
     if (told.length > 0) out('')
     for (const f of told)
-      out(`${f.verdict === 'fail' ? 'FAILS' : 'watch'} ${f.id}  ${findingText(f, english, display).sentence}`)
+      out(`${f.verdict === 'fail' ? 'FAILS' : 'watch'} ${f.id}  ${findingText(f, language().words, display).sentence}`)
     return code
   },
 }

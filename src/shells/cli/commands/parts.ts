@@ -3,9 +3,9 @@ import { isKnown } from '../../../plan/known.ts'
 import { partTexts, toolText, totalText } from '../../../render/tables/parts.ts'
 import { partsCsv } from '../../../render/tables/parts-csv.ts'
 import { textTable } from '../../../render/tables/text.ts'
-import { english } from '../../../render/words/en/english.ts'
 import { displayOf } from '../display.ts'
 import { EXIT, isStop, json, out, say } from '../io.ts'
+import { language } from '../language.ts'
 import type { CommandOf } from '../main.ts'
 import { needsText, planFile } from '../plan-file.ts'
 
@@ -30,11 +30,11 @@ export const parts: CommandOf = {
     }
     const list = facts.parts.known
     if (options['csv']) {
-      out(partsCsv(list, english))
+      out(partsCsv(list, language().words))
       return code
     }
     const display = displayOf(read.plan)
-    const t = english.tables
+    const t = language().words.tables
     const columns = [
       { heading: t['part']!, align: 'words' },
       { heading: t['count']!, align: 'figures' },
@@ -42,15 +42,15 @@ export const parts: CommandOf = {
       { heading: t['price']!, align: 'figures' },
       { heading: t['size']!, align: 'words' },
     ] as const
-    const rows = partTexts(list, english, display)
+    const rows = partTexts(list, language().words, display)
     out(
       textTable(
         columns,
         rows.map((r) => [r.name, r.count, r.spares, r.price, r.size]),
       ),
     )
-    out(`\n${totalText(list, english, display)}\n`)
-    const tools = list.tools.map((tool) => toolText(tool, english))
+    out(`\n${totalText(list, language().words, display)}\n`)
+    const tools = list.tools.map((tool) => toolText(tool, language().words))
     const heads = [
       { heading: t['tool']!, align: 'words' },
       { heading: t['at-hand']!, align: 'words' },

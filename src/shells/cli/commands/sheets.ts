@@ -9,12 +9,11 @@ import type { PaperName } from '../../../render/paper/size.ts'
 import { type SheetId, type SheetInput, sheetIds } from '../../../render/sheets/context.ts'
 import { plainFiles } from '../../../render/sheets/plain.ts'
 import { type SheetSet, sheetSet } from '../../../render/sheets/set.ts'
-import { english } from '../../../render/words/en/english.ts'
-import { sheetSentences } from '../../../render/words/en/sheets.ts'
 import { fill } from '../../../render/words/fill.ts'
 import { displayOf } from '../display.ts'
 import { fontBytes } from '../fonts.ts'
 import { EXIT, isStop, json, out, type Stop, say, stop, writeWhole } from '../io.ts'
+import { language } from '../language.ts'
 import type { CommandOf } from '../main.ts'
 import { planFile } from '../plan-file.ts'
 
@@ -88,13 +87,18 @@ async function written(
     )
   const files: string[] = []
   const write = (path: string, content: string | Uint8Array) => {
-    say(fill(sheetSentences['progress-print'], { file: path }))
+    say(fill(language().sheets['progress-print'], { file: path }))
     writeWhole(join(folder, path), content)
     files.push(join(folder, path))
   }
-  const title = input.plan.name ?? sheetSentences.unnamed
+  const title = input.plan.name ?? language().sheets.unnamed
   const pages = set.pages.map((p) => p.page)
-  const meta = { title, author: sheetSentences.author, subject: sheetSentences.subject, language: english.language }
+  const meta = {
+    title,
+    author: language().sheets.author,
+    subject: language().sheets.subject,
+    language: language().words.language,
+  }
   write(`${name}-sheets.pdf`, await pdf({ pages, fonts, ...meta }))
   clearOldPages(join(folder, 'svg'))
   set.pages.forEach((p, i) => {
@@ -124,14 +128,14 @@ export const sheets: CommandOf = {
     const choice = chosen(options, plan.tools?.paper)
     if (isStop(choice)) return choice
     const name = fileName(plan.name ?? '')
-    say(fill(sheetSentences['progress-read'], { plan: plan.name ?? path! }))
+    say(fill(language().sheets['progress-read'], { plan: plan.name ?? path! }))
     const { facts, findings } = evaluateDocument(read.document, { remedies: false })
     const input: SheetInput = {
       plan,
       facts,
       findings,
-      words: english,
-      sentences: sheetSentences,
+      words: language().words,
+      sentences: language().sheets,
       display: displayOf(plan),
       paper: choice.paper,
       date: choice.date,

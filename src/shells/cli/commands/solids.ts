@@ -8,10 +8,9 @@ import { baked } from '../../../render/solids/scene.ts'
 import { solidSet } from '../../../render/solids/solids.ts'
 import { stl } from '../../../render/solids/stl.ts'
 import { threeMf } from '../../../render/solids/three-mf.ts'
-import { english } from '../../../render/words/en/english.ts'
-import { solidSentences } from '../../../render/words/en/solids.ts'
 import { displayOf } from '../display.ts'
 import { EXIT, isStop, json, out, type Stop, say, stop, writeWhole } from '../io.ts'
+import { language } from '../language.ts'
 import type { CommandOf } from '../main.ts'
 import { planFile } from '../plan-file.ts'
 
@@ -65,10 +64,10 @@ export const solids: CommandOf = {
     const { plan } = read
     const set = solidSet({ plan, facts: evaluate(plan).facts, only })
     const bed_m = plan.tools?.bed_m
-    const tongue = { words: english, sentences: solidSentences, display: displayOf(plan) }
+    const tongue = { words: language().words, sentences: language().solids, display: displayOf(plan) }
     const left = set.absent.map((a) => absentText(a, tongue))
     for (const sentence of left) say(sentence)
-    if (set.parts.length === 0) return stop(solidSentences['why-nothing'], EXIT.input)
+    if (set.parts.length === 0) return stop(language().solids['why-nothing'], EXIT.input)
     const files: string[] = []
     for (const part of set.parts)
       for (const format of asked.length > 0 ? asked : all) {

@@ -1,10 +1,10 @@
 import { evaluate } from '../../../evaluate.ts'
 import { isKnown } from '../../../plan/known.ts'
 import { hoursOf, type StepText, stepTexts } from '../../../render/tables/steps.ts'
-import { english } from '../../../render/words/en/english.ts'
 import { fill } from '../../../render/words/fill.ts'
 import { displayOf } from '../display.ts'
 import { EXIT, isStop, json, out, say, stop } from '../io.ts'
+import { language } from '../language.ts'
 import type { CommandOf } from '../main.ts'
 import { needsText, planFile } from '../plan-file.ts'
 
@@ -13,7 +13,7 @@ const clock = (start_ms: number | null, s: StepText): string =>
   start_ms === null ? s.starts : new Date(start_ms + s.starts_s * 1000).toLocaleString('sv-SE').slice(0, 16)
 
 function printed(s: StepText, start_ms: number | null): string {
-  const t = english.tables
+  const t = language().words.tables
   return [
     `${s.number}. ${s.title}  (${[clock(start_ms, s), s.hands, s.stay, s.away].filter((x) => x !== null).join(', ')})`,
     ...s.waits.map((w) => `   ${t['step-wait']}: ${w}`),
@@ -41,13 +41,16 @@ export const steps: CommandOf = {
     const fails = findings.some((f) => f.id.startsWith('build/') && f.verdict === 'fail')
     const code = read.issues.length > 0 ? EXIT.input : fails ? EXIT.fails : EXIT.holds
     const { build } = facts
-    const texts = isKnown(build) ? stepTexts(build.known, english, displayOf(read.plan)) : []
+    const texts = isKnown(build) ? stepTexts(build.known, language().words, displayOf(read.plan)) : []
     if (options['json']) json({ issues: read.issues, build, steps: texts })
     else if (!isKnown(build)) say(needsText(build.needs))
     else {
       const { hands_s, elapsedAlone_s } = build.known
       out(
-        fill(english.tables['time-line']!, { hands: String(hoursOf(hands_s)), alone: String(hoursOf(elapsedAlone_s)) }),
+        fill(language().words.tables['time-line']!, {
+          hands: String(hoursOf(hands_s)),
+          alone: String(hoursOf(elapsedAlone_s)),
+        }),
       )
       for (const s of texts) out(`\n${printed(s, start)}`)
     }

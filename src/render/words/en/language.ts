@@ -1,0 +1,20 @@
+import type { Language } from '../language.ts'
+import { bookletSentences } from './booklet.ts'
+import { pupilSentences } from './booklet-pupils.ts'
+import { english } from './english.ts'
+import { flowWords } from './flow.ts'
+import { page } from './page-facts.ts'
+import { sheetSentences } from './sheets.ts'
+import { solidViewWords } from './solid-view.ts'
+import { solidSentences } from './solids.ts'
+
+export const language: Language = {
+  words: english,
+  sheets: sheetSentences,
+  solids: solidSentences,
+  booklet: bookletSentences,
+  pupils: pupilSentences,
+  flow: flowWords,
+  solidView: solidViewWords,
+  facts: page,
+}
