@@ -1,5 +1,5 @@
 import { root } from '../../kernel/solve.ts'
-import { type Amounts, mixed, referenceCharge } from './composition.ts'
+import { type Amounts, named, referenceCharge } from './composition.ts'
 import { finite } from './impossible.ts'
 import { type Conditions, chargeAgainstAmounts, chargeAgainstPh, type Speciation, speciation } from './speciation.ts'
 
@@ -117,11 +117,12 @@ export function acidDose(
     readonly acid: Amounts
   },
 ): number {
-  const at = (n: number) =>
-    mixed([
-      { amounts: given.amounts, times: 1 },
-      { amounts: given.acid, times: n },
-    ])
+  const brought = named(given.acid)
+  const at = (n: number): Amounts => {
+    const all: { -readonly [K in keyof Amounts]: Amounts[K] } = { ...given.amounts }
+    for (const id of brought) all[id] = (all[id] ?? 0) + given.acid[id]! * n
+    return all
+  }
   const charge = chargeAgainstAmounts(given)
   const of = (n: number) => charge(at(n)).netCharge_mol_m3
   const demand = of(0)

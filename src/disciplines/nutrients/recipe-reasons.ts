@@ -20,6 +20,11 @@ export interface Miss {
 /** Relative miss that a grower would not notice. */
 const UNNOTICED = 0.01
 
+/** What a bound is about, beside its kind. */
+const about = (bound: Bound): string => ('product' in bound ? bound.product : 'nutrient' in bound ? bound.nutrient : '')
+
+const same = (a: Bound, b: Bound): boolean => a.kind === b.kind && about(a) === about(b)
+
 /**
  * Forces on one product at the optimum. Where it is dosed, the pull of what is short equals the push of what is over
  * and of the bounds; that balance, nutrient by nutrient, is the reason for each miss.
@@ -30,7 +35,6 @@ function forces(problem: RecipeProblem, found: Recipe, product: Product, rows: R
     return { by: nutrient as Nutrient | Bound, force: (2 * weight * miss * share(product, nutrient)) / wanted_g_m3 }
   })
   const place = problem.shelf.indexOf(product)
-  const same = (a: Bound, b: Bound) => JSON.stringify(a) === JSON.stringify(b)
   const bounds = found.held.flatMap(({ bound, price }) => {
     const row = rows.find((r) => same(r.bound, bound))
     return row ? [{ by: bound as Nutrient | Bound, force: -price * row.coefficients[place]! }] : []
