@@ -1,5 +1,6 @@
 import type { Remedy } from '../../../findings/finding.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
+import type { AskedViews, Change, Picture } from '../picture.ts'
 import type { Answer, Ask, Evaluated } from '../workers/protocol.ts'
 import type { Adjusted } from './new-plan.ts'
 
@@ -11,42 +12,68 @@ const worker = (onAnswer: (answer: Answer) => void): Worker => {
   return made
 }
 
+/** What comes back of one look at a plan; without an evaluation where only other views of the same plan were asked. */
+export interface Looked {
+  readonly evaluated: Evaluated | null
+  readonly pictures: readonly Picture[]
+}
+
+interface Job {
+  readonly document: PlanDocument
+  readonly views: AskedViews | null
+  readonly done: (looked: Looked | null) => void
+}
+
 /**
- * Evaluates documents in a worker, the latest first: while one is computed only the newest that waits is kept, so that
- * typing never runs behind. The worker is started by the first document.
+ * Evaluates and draws documents in a worker, the latest first: while one is computed only the newest that waits is
+ * kept, so that typing never runs behind. The worker is started by the first document.
  */
-export function evaluator(): (document: PlanDocument) => Promise<Evaluated | null> {
+export function evaluator(): (document: PlanDocument, views: AskedViews | null) => Promise<Looked | null> {
   let task = 0
-  let busy = false
   let engine: Worker | null = null
-  let running: ((e: Evaluated | null) => void) | null = null
-  let waiting: { readonly document: PlanDocument; readonly done: (e: Evaluated | null) => void } | null = null
+  let sent: PlanDocument | null = null
+  let running: Job | null = null
+  let waiting: Job | null = null
   const answered = (answer: Answer): void => {
-    busy = false
-    const done = running
+    const { done } = running ?? {}
     running = null
-    done?.(answer.kind === 'evaluated' ? answer.evaluated : null)
     if (answer.kind === 'failed') console.error(answer.message)
-    if (waiting) {
-      const next = waiting
-      waiting = null
-      start(next.document, next.done)
-    }
+    done?.(answer.kind === 'evaluated' ? answer : null)
+    const next = waiting
+    waiting = null
+    if (next) start(next)
   }
-  function start(plan: PlanDocument, done: (e: Evaluated | null) => void): void {
-    busy = true
-    running = done
+  function start(job: Job): void {
+    running = job
     task += 1
     engine ??= worker(answered)
-    engine.postMessage({ task, kind: 'evaluate', document: plan } satisfies Ask)
+    const document = job.views !== null && job.document === sent ? null : job.document
+    sent = job.document
+    engine.postMessage({ task, kind: 'evaluate', document, views: job.views } satisfies Ask)
   }
-  return (plan) =>
+  return (document, views) =>
     new Promise((done) => {
-      if (!busy) return start(plan, done)
+      const job = { document, views, done }
+      if (running === null) return start(job)
       waiting?.done(null)
-      waiting = { document: plan, done }
+      waiting = job
     })
 }
+
+/** What a change would draw otherwise, by sheet; computed in a worker of its own. */
+export const ghostInWorker = (
+  now: PlanDocument,
+  then: PlanDocument,
+  views: AskedViews,
+  change: Change,
+): Promise<Readonly<Record<string, string>>> =>
+  new Promise((done) => {
+    const engine = worker((answer) => {
+      engine.terminate()
+      done(answer.kind === 'ghost' ? answer.over : {})
+    })
+    engine.postMessage({ task: 0, kind: 'ghost', now, then, views, change } satisfies Ask)
+  })
 
 /** What a search for remedies tells while it runs. */
 export interface Search {

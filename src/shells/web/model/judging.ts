@@ -1,5 +1,7 @@
 import { batch, createEffect, createSignal, on } from 'solid-js'
 import type { PlanDocument } from '../../../plan/plan.ts'
+import { sheetsOfDetail, sheetsOfTower } from '../drawings.ts'
+import { pictures } from '../picture.ts'
 import type { Evaluated } from '../workers/protocol.ts'
 import { evaluator, searcher } from './engine.ts'
 import { heldOrder, worstFirst } from './order.ts'
@@ -40,21 +42,34 @@ export function createJudging(s: State, first: Evaluated) {
       s.setRemedies({})
     })
 
+  let before: PlanDocument | null = null
   createEffect(
-    on([s.document, s.opened, started], ([document, opened, begun]) => {
+    on([s.document, s.opened, started, s.asked], ([document, opened, begun, views]) => {
       if (!opened) return
-      stop()
-      const waiting = document === first.document && !begun
-      if (waiting) return take(first)
-      void evaluate(document).then((evaluated) => {
-        if (evaluated === null || document !== s.document()) return
-        take({ ...evaluated, document })
-        start(document)
+      if (document === first.document && !begun) {
+        if (before === null) take(first)
+        before = document
+        s.setPictures(pictures(first, views, [...sheetsOfTower, ...sheetsOfDetail]))
+        return
+      }
+      if (document !== before) stop()
+      before = document
+      void evaluate(document, views).then((looked) => {
+        if (looked === null || document !== s.document()) return
+        batch(() => {
+          if (looked.evaluated) take({ ...looked.evaluated, document })
+          s.setPictures(looked.pictures)
+        })
+        if (looked.evaluated) start(document)
       })
     }),
   )
 
-  return { stop, tryOut: evaluator(), begin: () => void setStarted(true) }
+  const other = evaluator()
+  const tryOut = async (document: PlanDocument): Promise<Evaluated | null> =>
+    (await other(document, null))?.evaluated ?? null
+
+  return { stop, tryOut, begin: () => void setStarted(true) }
 }
 
 export type Judging = ReturnType<typeof createJudging>

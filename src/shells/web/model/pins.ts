@@ -25,7 +25,7 @@ function spread(heights: readonly number[]): readonly number[] {
 
 /** Where the balloons of a drawing stand: beside the tower on the side of their part, in a row for each part. */
 export function pinsOf(
-  sketch: Sketch,
+  sketch: Pick<Sketch, 'places'>,
   order: readonly string[],
   findings: ReadonlyMap<string, Finding>,
   reach_mm: number,

@@ -2,11 +2,13 @@ import { createMemo, createSignal } from 'solid-js'
 import type { Remedy } from '../../../findings/finding.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 import { type Display, metric } from '../../../render/display.ts'
+import type { AskedViews, Picture } from '../picture.ts'
 import { type Evaluated, findingKey } from '../workers/protocol.ts'
 import { begun, type History } from './history.ts'
 import type { PartId } from './parts.ts'
 import type { Kept } from './plans.ts'
 import type { Reason } from './reasons.ts'
+import { type Room, roomNow } from './room.ts'
 import { kept } from './settings.ts'
 
 /** What the foot says of the plan's file. */
@@ -18,11 +20,12 @@ export type SavedState =
 export type Act = 'draw' | 'make' | 'tend'
 export type Panel = 'plans' | 'changes' | 'compare' | 'new' | 'conflict'
 
-/** A remedy held over the drawing: the change, and the plan as it would be. */
+/** A remedy held over the drawing: the change, and what it draws otherwise. */
 export interface Ghost {
   readonly key: string
   readonly remedy: Remedy
-  readonly evaluated: Evaluated
+  /** What is drawn over each sheet, by its id. */
+  readonly over: Readonly<Record<string, string>>
 }
 
 /** A slip with a why, and the place of the number that it explains. */
@@ -34,6 +37,8 @@ export interface Slip {
 
 /** Everything that the page shows follows from these. */
 export function createState(example: PlanDocument) {
+  const [room, setRoom] = createSignal<Room>(roomNow())
+  const [pictures, setPictures] = createSignal<readonly Picture[]>([])
   const [opened, setOpened] = createSignal(false)
   const [history, setHistory] = createSignal<History>(begun(example))
   const [id, setId] = createSignal<string | null>(null)
@@ -60,8 +65,14 @@ export function createState(example: PlanDocument) {
   }))
   const document = createMemo(() => history().document)
   const stale = createMemo(() => evaluated()?.document !== document())
+  const asked = createMemo<AskedViews>(() => ({
+    ...room(),
+    display: display(),
+    part: part(),
+    views: settings().views,
+  }))
   return {
-    ...{ opened, setOpened },
+    ...{ opened, setOpened, room, setRoom, pictures, setPictures, asked },
     ...{
       history,
       setHistory,

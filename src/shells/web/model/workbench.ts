@@ -2,7 +2,9 @@ import { batch } from 'solid-js'
 import type { Remedy } from '../../../findings/finding.ts'
 import { valueAt } from '../../../plan/patch.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
+import { label, say } from '../words.ts'
 import type { Evaluated } from '../workers/protocol.ts'
+import { ghostInWorker } from './engine.ts'
 import { createOpening, createSaving, resolveConflict } from './filing.ts'
 import { type Deed, type History, redo, undo, withChange, withDocument } from './history.ts'
 import { createJudging } from './judging.ts'
@@ -49,8 +51,10 @@ export function createWorkbench(first: Evaluated) {
       return
     }
     const change = { path: remedy.set, value: remedy.to, from: remedy.from, at_ms: 0 }
-    const evaluated = await judging.tryOut(withChange(s.history(), change).document)
-    if (evaluated !== null) s.setGhost({ key, remedy, evaluated })
+    const then = withChange(s.history(), change).document
+    const note = `${label(remedy.set)} → ${typeof remedy.to === 'boolean' ? say(remedy.to ? 'yes' : 'no') : remedy.to}`
+    const over = await ghostInWorker(s.document(), then, s.asked(), { part: partOf(remedy.set), note })
+    s.setGhost({ key, remedy, over })
   }
 
   return {

@@ -1,4 +1,5 @@
-import { createEffect, createSignal, Match, onCleanup, onMount, Show, Switch } from 'solid-js'
+import { createEffect, Match, onCleanup, onMount, Show, Switch } from 'solid-js'
+import { roomNow } from '../model/room.ts'
 import type { Workbench } from '../model/workbench.ts'
 import { say } from '../words.ts'
 import { arrive, lateView } from './arriving.ts'
@@ -15,21 +16,11 @@ const Tend = lateView((l) => l.Tend)
 const Panels = lateView((l) => l.Panels)
 const Slip = lateView((l) => l.Slip)
 
-/** CSS pixels in a millimetre of the screen, and a desk of 1440 by 900 in millimetres for tower and detail. */
-const PX = 96 / 25.4
-const DESK = { tower_mm: 190, detail_mm: 84, wide: 1600, head: 170 } as const
-
-/** Only the drawings grow on a wider desk, in whole steps of scale. */
-function createRoom() {
-  const measured = () =>
-    innerWidth < DESK.wide
-      ? { tower_mm: DESK.tower_mm, detail_mm: DESK.detail_mm }
-      : { tower_mm: Math.max(DESK.tower_mm, (innerHeight - DESK.head) / PX), detail_mm: 112 }
-  const [room, setRoom] = createSignal(measured())
-  const onResize = (): void => void setRoom(measured())
+/** Keeps the room for the drawings in step with the window. */
+function watchRoom(bench: Workbench): void {
+  const onResize = (): void => void bench.setRoom(roomNow())
   onMount(() => addEventListener('resize', onResize))
   onCleanup(() => removeEventListener('resize', onResize))
-  return room
 }
 
 function keys(bench: Workbench, e: KeyboardEvent): void {
@@ -57,7 +48,7 @@ function drop(bench: Workbench, e: DragEvent): void {
 /** The whole page. */
 export function Page(props: { readonly bench: Workbench }) {
   const bench = props.bench
-  const room = createRoom()
+  watchRoom(bench)
   const onKey = (e: KeyboardEvent): void => keys(bench, e)
   const onDrop = (e: DragEvent): void => drop(bench, e)
   const onOver = (e: DragEvent): void => e.preventDefault()
@@ -92,7 +83,7 @@ export function Page(props: { readonly bench: Workbench }) {
         <Switch>
           <Match when={bench.act() === 'draw'}>
             <Loop />
-            <Drawings room_mm={room().tower_mm} detail_mm={room().detail_mm} />
+            <Drawings />
           </Match>
           <Match when={bench.act() === 'make'}>
             <Make />

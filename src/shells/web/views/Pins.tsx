@@ -1,4 +1,4 @@
-import { For, Show } from 'solid-js'
+import { For, Index, Show } from 'solid-js'
 import type { Rect } from '../../../render/drawing/primitives.ts'
 import type { Sketch } from '../../../render/tower/sketch.ts'
 import { type Pin, pinsOf } from '../model/pins.ts'
@@ -8,7 +8,7 @@ import { useBench } from './bench.tsx'
 const RADIUS_mm = 2.4
 
 /** Balloons on the drawing, each with a leader that ends in a dot on the very place. */
-export function Pins(props: { readonly sketch: Sketch; readonly box: Rect }) {
+export function Pins(props: { readonly sketch: Pick<Sketch, 'places' | 'scale'>; readonly box: Rect }) {
   const bench = useBench()
   const reach = (): number => {
     const e = bench.evaluated()
@@ -16,7 +16,7 @@ export function Pins(props: { readonly sketch: Sketch; readonly box: Rect }) {
     return ((templates?.stub.mouthReach_m ?? 0.08) * 1000) / props.sketch.scale + 11
   }
   const pins = () => pinsOf(props.sketch, bench.order(), bench.findings(), reach())
-  return <For each={pins()}>{(pin) => <PinView pin={pin} box={props.box} />}</For>
+  return <Index each={pins()}>{(pin) => <PinView pin={pin()} box={props.box} />}</Index>
 }
 
 function PinView(props: { readonly pin: Pin; readonly box: Rect }) {

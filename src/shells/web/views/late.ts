@@ -1,6 +1,4 @@
 // Everything that is not on the first screen; fetched as one once that is painted.
-export { sheetsOfFeed } from '../feed-drawings.ts'
-export { sheetsOfFlow } from '../flow-drawing.ts'
 export { planFrom } from '../model/files.ts'
 export { issueSentences } from '../model/issues.ts'
 export { Make, Tend } from './Make.tsx'

@@ -2,7 +2,11 @@ import { evaluate } from '../../../evaluate.ts'
 import { withRemedies } from '../../../findings/prove.ts'
 import { parsePlan } from '../../../plan/document.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
+import { sheetsOfDetail, sheetsOfTower } from '../drawings.ts'
+import { sheetsOfFeed } from '../feed-drawings.ts'
+import { sheetsOfFlow } from '../flow-drawing.ts'
 import { adjusted } from '../model/new-plan.ts'
+import { ghosts, pictures } from '../picture.ts'
 import { evaluated } from './evaluated.ts'
 import { type Answer, type Ask, type Evaluated, findingKey } from './protocol.ts'
 
@@ -39,16 +43,32 @@ function remedies(task: number, document: PlanDocument, first: string | null): v
   }
 }
 
+const sheets = [...sheetsOfTower, ...sheetsOfFlow, ...sheetsOfFeed, ...sheetsOfDetail]
+
 let last: Evaluated | null = null
+
+function evaluateAsked({ task, document, views }: Extract<Ask, { kind: 'evaluate' }>): void {
+  const fresh = document === null ? null : evaluated(document, last)
+  last = fresh ?? last
+  const drawn = last !== null && views !== null ? pictures(last, views, sheets) : []
+  say({ task, kind: 'evaluated', evaluated: fresh, pictures: drawn })
+}
+
+function ghostAsked({ task, now, then, views, change }: Extract<Ask, { kind: 'ghost' }>): void {
+  const here = evaluated(now)
+  say({ task, kind: 'ghost', over: ghosts([here, evaluated(then, here)], views, sheets, change) })
+}
+
+function answer(ask: Ask): void {
+  if (ask.kind === 'evaluate') evaluateAsked(ask)
+  else if (ask.kind === 'ghost') ghostAsked(ask)
+  else if (ask.kind === 'adjust') adjust(ask.task, ask.document)
+  else remedies(ask.task, ask.document, ask.first)
+}
 
 self.onmessage = ({ data }: MessageEvent<Ask>): void => {
   try {
-    if (data.kind === 'evaluate') {
-      last = evaluated(data.document, last)
-      say({ task: data.task, kind: 'evaluated', evaluated: last })
-    }
-    if (data.kind === 'adjust') adjust(data.task, data.document)
-    if (data.kind === 'remedies') remedies(data.task, data.document, data.first)
+    answer(data)
   } catch (error) {
     say({ task: data.task, kind: 'failed', message: error instanceof Error ? error.message : String(error) })
   }

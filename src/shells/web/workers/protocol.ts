@@ -2,10 +2,25 @@ import type { Evaluation } from '../../../evaluate.ts'
 import type { Finding, Remedy } from '../../../findings/finding.ts'
 import type { Issue } from '../../../plan/issue.ts'
 import type { Plan, PlanDocument } from '../../../plan/plan.ts'
+import type { AskedViews, Change, Picture } from '../picture.ts'
 
 /** What the page asks of a worker; `task` comes back with every answer. */
 export type Ask =
-  | { readonly task: number; readonly kind: 'evaluate'; readonly document: PlanDocument }
+  | {
+      readonly task: number
+      readonly kind: 'evaluate'
+      /** Null for the document of the ask before, of which other views are wanted. */
+      readonly document: PlanDocument | null
+      readonly views: AskedViews | null
+    }
+  | {
+      readonly task: number
+      readonly kind: 'ghost'
+      readonly now: PlanDocument
+      readonly then: PlanDocument
+      readonly views: AskedViews
+      readonly change: Change
+    }
   | { readonly task: number; readonly kind: 'remedies'; readonly document: PlanDocument; readonly first: string | null }
   | { readonly task: number; readonly kind: 'adjust'; readonly document: PlanDocument }
 
@@ -18,7 +33,13 @@ export interface Evaluated extends Evaluation {
 }
 
 export type Answer =
-  | { readonly task: number; readonly kind: 'evaluated'; readonly evaluated: Evaluated }
+  | {
+      readonly task: number
+      readonly kind: 'evaluated'
+      readonly evaluated: Evaluated | null
+      readonly pictures: readonly Picture[]
+    }
+  | { readonly task: number; readonly kind: 'ghost'; readonly over: Readonly<Record<string, string>> }
   | { readonly task: number; readonly kind: 'proved'; readonly key: string; readonly remedies: readonly Remedy[] }
   | { readonly task: number; readonly kind: 'progress'; readonly done: number; readonly of: number }
   | {

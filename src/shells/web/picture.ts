@@ -1,0 +1,123 @@
+import type { Drawing, Point, Primitive, Rect } from '../../render/drawing/primitives.ts'
+import { lettering, line } from '../../render/drawing/primitives.ts'
+import { svg } from '../../render/drawing/svg.ts'
+import { moved } from '../../render/drawing/transform.ts'
+import { FIGURE_mm, type Sketch } from '../../render/tower/sketch.ts'
+import type { PageWords } from '../../render/words/en/page.ts'
+import type { Given, SheetOf } from './drawings.ts'
+import type { Evaluated } from './workers/protocol.ts'
+
+/** What is asked of the drawings, as it can be sent to a worker. */
+export interface AskedViews extends Omit<Given, 'shown'> {
+  readonly views: readonly string[]
+}
+
+/** A drawn sheet, its marks as the inside of an SVG; figures stay apart, for they are edited and explained. */
+export interface Picture extends Omit<Sketch, 'marks'> {
+  readonly id: string
+  readonly titles: readonly (keyof PageWords)[]
+  readonly inside: string
+}
+
+/** The part of the loop to which a mark belongs, before its own name: a site is of the stubs. */
+function tagged(p: Primitive): Primitive {
+  if (p.part === undefined) return p
+  if (p.part.startsWith('site-')) return { ...p, part: `stubs ${p.part}` }
+  return p.part === 'base' ? { ...p, part: 'drain' } : p
+}
+
+/** A screen shows a quarter of a millimetre as one point; nearer points of a curve say nothing, unless it turns there. */
+const NEAR_mm = 0.25
+const TURN_cos = 0.9
+
+const rounded = ([x, y]: Point): Point => [Math.round(x * 100) / 100, Math.round(y * 100) / 100]
+
+function thinned(points: readonly Point[]): readonly Point[] {
+  const kept: Point[] = []
+  for (const [i, p] of points.entries()) {
+    const [before, after] = [kept.at(-1), points[i + 1]]
+    if (before && after) {
+      const [ax, ay, bx, by] = [p[0] - before[0], p[1] - before[1], after[0] - p[0], after[1] - p[1]]
+      const [a, b] = [Math.hypot(ax, ay), Math.hypot(bx, by)]
+      if (a < NEAR_mm && ax * bx + ay * by >= TURN_cos * a * b) continue
+    }
+    kept.push(p)
+  }
+  return kept.map(rounded)
+}
+
+const seen = (p: Primitive): Primitive => (p.kind === 'path' ? { ...p, points: thinned(p.points) } : p)
+
+/** The inside of an SVG file: its elements, without the file around them. */
+function inside(drawing: Drawing, box: Rect): string {
+  const page = {
+    width_mm: box.right - box.left,
+    height_mm: box.top - box.bottom,
+    drawing: moved(drawing.map(tagged), [-box.left, -box.bottom]).map(seen),
+  }
+  const text = svg({ page, title: '', paint: 'class' })
+  return text.slice(text.indexOf('</title>') + 8, text.lastIndexOf('</svg>'))
+}
+
+const givenOf = ({ views, ...rest }: AskedViews): Given => ({ ...rest, shown: (id) => views.includes(id) })
+
+/** What the sheets show of an evaluation; sheets without anything to show are left out. */
+export function pictures(e: Evaluated, asked: AskedViews, sheets: readonly SheetOf[]): readonly Picture[] {
+  const given = givenOf(asked)
+  return sheets.flatMap((sheet): Picture[] => {
+    const sketch = e.whole || sheet.first ? sheet.draw(e, given) : null
+    if (sketch === null) return []
+    const { marks, ...rest } = sketch
+    return [{ ...rest, id: sheet.id, titles: sheet.titles(given), inside: inside(marks, sketch.box) }]
+  })
+}
+
+/** What a changed plan would draw otherwise: the marks and figures that the present drawing has not. */
+function ghostly(now: Sketch, then: Sketch): Drawing {
+  const here = new Set(now.marks.map((p) => JSON.stringify(p)))
+  const figures = new Set(now.figures.map((f) => JSON.stringify(f.text)))
+  return [
+    ...then.marks.filter((p) => !(p.kind === 'path' && p.pen === null) && !here.has(JSON.stringify(p))),
+    ...then.figures
+      .map((f) => f.text)
+      .filter((t) => !figures.has(JSON.stringify(t)))
+      .map((t) => {
+        const over = now.figures.some((f) => Math.hypot(f.text.at[0] - t.at[0], f.text.at[1] - t.at[1]) < 2)
+        return over ? { ...t, text: `→ ${t.text}`, at: [t.at[0], t.at[1] - t.size_mm * 1.2] as const } : t
+      }),
+  ]
+}
+
+/** A change that moves no line is written beside its place. */
+function noted(now: Sketch, part: string, note: string): Drawing {
+  const at = now.places[part] ?? now.places['column'] ?? now.places['reservoir']
+  if (at === undefined) return []
+  const from: Point = [at[0] - 3, at[1] + 12]
+  const text = lettering([from[0], from[1] + 1], note, { size_mm: FIGURE_mm, anchor: 'middle', halo: true })
+  return [line(from, at, 'dimension'), text]
+}
+
+export interface Change {
+  readonly part: string
+  readonly note: string
+}
+
+/** The change over each sheet that draws it, by the sheet's id; over the tower at least its name, at its place. */
+export function ghosts(
+  [now, then]: readonly [Evaluated, Evaluated],
+  asked: AskedViews,
+  sheets: readonly SheetOf[],
+  change: Change,
+): Readonly<Record<string, string>> {
+  const given = givenOf(asked)
+  const drawn = sheets.flatMap((sheet) => {
+    const [a, b] = [sheet.draw(now, given), sheet.draw(then, given)]
+    if (a === null) return []
+    const marks = b !== null && a.scale === b.scale ? ghostly(a, b) : []
+    return [{ id: sheet.id, sketch: a, marks }]
+  })
+  const moves = drawn.some((d) => d.marks.length > 0)
+  const named = (d: (typeof drawn)[number]): Drawing =>
+    moves || d.id !== 'tower' ? d.marks : noted(d.sketch, change.part, change.note)
+  return Object.fromEntries(drawn.map((d) => [d.id, inside(named(d), d.sketch.box)]))
+}
