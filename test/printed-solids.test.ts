@@ -12,10 +12,11 @@ import { parsePlan } from '../src/plan/document.ts'
 import { isKnown } from '../src/plan/known.ts'
 import type { Plan, PlanDocument } from '../src/plan/plan.ts'
 import { glb } from '../src/render/solids/glb.ts'
-import { guideHalves, guideMesh, guideOf } from '../src/render/solids/guide.ts'
+import { guideMesh, guideOf } from '../src/render/solids/guide.ts'
 import { areaOf, boxOf, volumeOf } from '../src/render/solids/measure.ts'
 import type { Mesh } from '../src/render/solids/mesh.ts'
 import type { SolidPart } from '../src/render/solids/part.ts'
+import { piecesFor } from '../src/render/solids/pieces.ts'
 import { cupMesh, lidMesh, ringMesh } from '../src/render/solids/round-parts.ts'
 import { baked } from '../src/render/solids/scene.ts'
 import { solidSet } from '../src/render/solids/solids.ts'
@@ -96,7 +97,7 @@ describe('solids of 50 random plans, of plans made by hand, and of one with offs
     const count = (name: string) => made.filter((m) => m.parts.some((p) => p.name === name)).length
     for (const name of ['stub', 'gauge', 'distributor', 'base-ring', 'tower', 'column'])
       expect(count(name), name).toBeGreaterThan(20)
-    for (const name of ['guide', 'guide-left', 'guide-right', 'lid']) expect(count(name), name).toBeGreaterThan(5)
+    for (const name of ['guide', 'guide-1', 'guide-2', 'lid']) expect(count(name), name).toBeGreaterThan(5)
   })
 
   it('are closed and turned outward: every side is shared by two triangles, once each way', () => {
@@ -187,7 +188,7 @@ describe('volumes at fine facets', () => {
     return ring * (2 * g.half_rad * (g.top_m - g.bottom_m) - 2 * g.notch.half_rad * g.notch.depth_m)
   }
 
-  it('drilling guide with a collar, whole and as two halves', () => {
+  it('drilling guide with a collar', () => {
     const g = guideOf({ hole, cut: 'axis', square: null, markRise_m })!
     const wall = { columnRadius_m: g.outer_m, columnWall_m: g.outer_m - g.inner_m }
     const collar = stubVolume({
@@ -197,10 +198,33 @@ describe('volumes at fine facets', () => {
     })
     const exact = sleeve(g) - plugVolume({ ...hole, ...wall }) + collar
     near(guideMesh(g, FINE_m), exact)
-    const halves = guideHalves(g, FINE_m)!
-    expect(Math.abs((volumeOf(halves[0]) + volumeOf(halves[1])) / exact - 1)).toBeLessThan(WITHIN)
-    expect(boxOf(halves[0]).low[1]).toBeCloseTo(hole.offset_m, 7)
-    expect(boxOf(halves[1]).high[1]).toBeCloseTo(hole.offset_m, 7)
+  })
+
+  it('drilling guide in as many pieces as beds of several sizes need, with blind holes for pins', () => {
+    for (const [cut, square] of [
+      ['axis', null],
+      ['square', squareCutExtent(hole)],
+    ] as const) {
+      const whole = guideMesh(guideOf({ hole, cut, square, markRise_m })!, ERROR_m)!
+      for (const bed_m of [0.1, 0.075, 0.06]) {
+        const pieces = piecesFor(whole, bed_m)!
+        expect(pieces.length, `${cut} ${bed_m}`).toBeGreaterThan(1)
+        for (const m of pieces) {
+          const { low, high } = boxOf(m)
+          for (const k of [0, 1, 2] as const) expect(high[k] - low[k]).toBeLessThanOrEqual(bed_m + 1e-6)
+          expect(looseSides(m)).toBe(0)
+          expect(kernelVolume(m).status).toBe('NoError')
+          expect(Math.abs(kernelVolume(m).volume_m3 / volumeOf(m) - 1)).toBeLessThan(1e-4)
+        }
+        // A blind hole of 1.9 mm is 3 mm deep; a prism of 16 sides in it: 8 r² sin(2π/16) d.
+        const pin_m3 = 8 * 0.00095 ** 2 * Math.sin(Math.PI / 8) * 0.003
+        const lost = (volumeOf(whole) - pieces.reduce((sum, m) => sum + volumeOf(m), 0)) / pin_m3
+        expect(Math.abs(lost - Math.round(lost)), `${cut} ${bed_m} ${lost}`).toBeLessThan(0.02)
+        // Two holes for each pin, and every joint has a pin.
+        expect(Math.round(lost) % 2).toBe(0)
+        expect(Math.round(lost) / 2).toBeGreaterThanOrEqual(pieces.length - 1)
+      }
+    }
   })
 
   it('drilling guide for a hole that is cut square', () => {

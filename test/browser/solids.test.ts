@@ -65,7 +65,7 @@ describe('3MF in a browser', () => {
     await page.waitForFunction('window.ready === true')
     const { plan } = parsePlan(withAll(example('balcony'), { 'tools/bed': '75 mm' }))
     const { parts } = solidSet({ plan, facts: evaluate(plan, { day: false }).facts })
-    expect(parts.map((p) => p.name)).toEqual(expect.arrayContaining(['guide-left', 'guide-right', 'tower']))
+    expect(parts.map((p) => p.name)).toEqual(expect.arrayContaining(['guide-1', 'guide-2', 'tower']))
     for (const part of parts) {
       const bytes = [...threeMf(part.scene, part.name)]
       const found = (await page.evaluate(`window.read(${JSON.stringify(bytes)})`)) as Read

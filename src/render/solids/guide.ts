@@ -2,10 +2,9 @@ import { openingExtent } from '../../disciplines/templates/equations.ts'
 import { type Crossing, type Cut, curveLength, type Hole } from '../../disciplines/templates/joint.ts'
 import { printedSizes } from '../../tables/printing.ts'
 import { stepOf } from './facets.ts'
-import { moved } from './measure.ts'
-import { type Draft, draft, type Edge, fan, type Mesh, mesh, type Place, sew, vertex } from './mesh.ts'
+import { type Draft, draft, type Edge, type Mesh, mesh, sew, vertex } from './mesh.ts'
 import { squareOpening, tubeOpening } from './openings.ts'
-import { close, type Sheet, type SheetGiven, sheet } from './sheet.ts'
+import { close, type SheetGiven, sheet } from './sheet.ts'
 import { alongStub } from './stub.ts'
 
 const TURN = 2 * Math.PI
@@ -85,16 +84,13 @@ const crossing = (g: Guide, pipeRadius_m: number, tubeRadius_m: number): Crossin
 /** Depth of the notch that stands on the line. */
 const notched = ({ notch }: Guide, u: number): number => notch.depth_m * Math.max(0, 1 - Math.abs(u) / notch.half_rad)
 
-function wall(g: Guide, at: 'inner' | 'outer', half: boolean, error_m: number): SheetGiven {
+function wall(g: Guide, at: 'inner' | 'outer', error_m: number): SheetGiven {
   const radius_m = at === 'inner' ? g.inner_m : g.outer_m
   const tube_m = at === 'outer' && g.collar !== null ? g.collar.radius_m : g.hole.holeRadius_m
   const { half_rad, notch, hole } = g
-  const from = half ? Math.asin(hole.offset_m / radius_m) : -half_rad
-  const must = [from, -notch.half_rad, 0, notch.half_rad, half_rad].filter((u) => u >= from)
+  const must = [-half_rad, -notch.half_rad, 0, notch.half_rad, half_rad]
   return {
-    openings: [
-      g.cut === 'axis' ? tubeOpening(crossing(g, radius_m, tube_m), error_m, half) : squareOpening(hole, error_m),
-    ],
+    openings: [g.cut === 'axis' ? tubeOpening(crossing(g, radius_m, tube_m), error_m) : squareOpening(hole, error_m)],
     must,
     step: stepOf(radius_m, error_m),
     closed: false,
@@ -106,13 +102,7 @@ function wall(g: Guide, at: 'inner' | 'outer', half: boolean, error_m: number): 
 }
 
 /** The collar's tube, from its foot on the sleeve to its mouth and back through the hole. */
-function collar(
-  d: Draft,
-  g: Guide,
-  outer: Edge,
-  inner: Edge,
-  half: boolean,
-): { readonly mouth: readonly [Edge, Edge] } {
+function collar(d: Draft, g: Guide, outer: Edge, inner: Edge): void {
   const { angle_rad, offset_m, holeRadius_m } = g.hole
   const { radius_m, reach_m } = g.collar!
   const mouth = (out_m: number, along: readonly number[]): Edge => ({
@@ -120,50 +110,19 @@ function collar(
     along,
   })
   const ring = [mouth(radius_m, outer.along), mouth(holeRadius_m, inner.along)] as const
-  const how = half ? { flip: true } : { period: TURN, flip: true }
+  const how = { period: TURN, flip: true }
   sew(d, outer, ring[0], how)
   sew(d, ring[0], ring[1], how)
   sew(d, ring[1], inner, how)
-  return { mouth: ring }
-}
-
-/** The two faces in which a half guide is cut: beside the hole the sleeve, and over it the collar. */
-function cutFaces(d: Draft, outer: Sheet, inner: Sheet, mouth: readonly [Edge, Edge]): void {
-  const [o, i] = [outer.openings[0]!, inner.openings[0]!]
-  const last = (e: Edge) => e.ids.at(-1)!
-  const first = (e: Edge) => e.ids[0]!
-  fan(d, [first(i), first(mouth[1]), first(mouth[0]), first(o)])
-  fan(d, [last(o), last(mouth[0]), last(mouth[1]), last(i)])
-}
-
-/** One half of the guide: the side on which y is above the stub's axis. */
-function halfMesh(g: Guide, error_m: number): Mesh | null {
-  const d = draft()
-  const outer = sheet(d, wall(g, 'outer', true, error_m))
-  const inner = outer === null ? null : sheet(d, wall(g, 'inner', true, error_m))
-  if (outer === null || inner === null) return null
-  close(d, outer, inner, false, false)
-  const { mouth } = collar(d, g, outer.openings[0]!, inner.openings[0]!, true)
-  cutFaces(d, outer, inner, mouth)
-  return mesh(d)
 }
 
 /** The guide in one piece. */
 export function guideMesh(g: Guide, error_m: number): Mesh | null {
   const d = draft()
-  const outer = sheet(d, wall(g, 'outer', false, error_m))
-  const inner = outer === null ? null : sheet(d, wall(g, 'inner', false, error_m))
+  const outer = sheet(d, wall(g, 'outer', error_m))
+  const inner = outer === null ? null : sheet(d, wall(g, 'inner', error_m))
   if (outer === null || inner === null) return null
   close(d, outer, inner, false, g.collar === null)
-  if (g.collar !== null) collar(d, g, outer.openings[0]!, inner.openings[0]!, false)
+  if (g.collar !== null) collar(d, g, outer.openings[0]!, inner.openings[0]!)
   return mesh(d)
-}
-
-/** The guide in two arcs, cut through the stub's axis; null where it has no collar to be cut along. */
-export function guideHalves(g: Guide, error_m: number): readonly [Mesh, Mesh] | null {
-  if (g.collar === null) return null
-  const other = { ...g, hole: { ...g.hole, offset_m: -g.hole.offset_m } }
-  const [one, two] = [halfMesh(g, error_m), halfMesh(other, error_m)]
-  if (one === null || two === null) return null
-  return [one, moved(two, ([x, y, z]): Place => [x, -y, z], true)]
 }

@@ -8,10 +8,11 @@ import { practiceLengths } from '../../tables/practice.ts'
 import { printedOverhang, printedSizes } from '../../tables/printing.ts'
 import type { SolidKey } from '../words/en/solids.ts'
 import { gaugeMesh, lying } from './gauge.ts'
-import { guideHalves, guideMesh, guideOf } from './guide.ts'
+import { guideMesh, guideOf } from './guide.ts'
 import { boxOf, moved, onBed } from './measure.ts'
 import type { Mesh } from './mesh.ts'
 import type { Made, Remark, SolidId, SolidPart } from './part.ts'
+import { piecesFor } from './pieces.ts'
 import { cupMesh, lidMesh, ringMesh } from './round-parts.ts'
 import { sceneOf } from './scene.ts'
 import { standingStub, stubMesh } from './stub.ts'
@@ -89,12 +90,21 @@ export function guideParts(given: SolidInput): Made {
     ...(leaning ? [{ key: 'support' as const, slots: { angle: quantity(hole.angle_rad, 'rad') } }] : []),
   ]
   const whole = printed(given, { id: 'guide', mesh, wetted: false, remarks })
-  const halves = whole.fits === false ? guideHalves(guide, given.error_m) : null
-  if (halves === null) return { parts: [whole] }
-  const [right, left] = halves
-  const half = (name: SolidKey, m: Mesh, said: readonly Remark[]) =>
-    printed(given, { id: 'guide', name, mesh: m, wetted: false, remarks: said })
-  return { parts: [half('guide-right', right, [{ key: 'split' }, ...remarks]), half('guide-left', left, [])] }
+  const bed_m = given.plan.tools?.bed_m
+  const pieces = whole.fits === false && bed_m !== undefined ? piecesFor(mesh, bed_m) : null
+  if (pieces === null) return { parts: [whole] }
+  const pin = { count: quantity(pieces.length, 'count'), hole: quantity(sizes['pin-hole'].length_m, 'm') }
+  return {
+    parts: pieces.map((piece, i) =>
+      printed(given, {
+        id: 'guide',
+        name: `guide-${i + 1}` as SolidKey,
+        mesh: piece,
+        wetted: false,
+        remarks: i === 0 ? [{ key: 'split', slots: pin }, ...remarks] : [],
+      }),
+    ),
+  }
 }
 
 export function gaugePart(given: SolidInput): Made {

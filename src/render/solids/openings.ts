@@ -22,28 +22,25 @@ function between(given: {
   readonly edges: (u: number) => readonly [number, number]
   readonly place: (u: number, v: number) => Place
   readonly error_m: number
-  readonly from?: number
 }): readonly number[] {
-  const { at, edges, place, error_m, from = -Math.PI / 2 } = given
+  const { at, edges, place, error_m } = given
   const curve = (side: 0 | 1) => (t: number) => place(at(t), edges(at(t))[side])
-  const found = samples({ curves: [curve(0), curve(1)], from, to: Math.PI / 2, error_m, pieces: 6 })
+  const found = samples({ curves: [curve(0), curve(1)], from: -Math.PI / 2, to: Math.PI / 2, error_m, pieces: 6 })
   return found.slice(1, -1).map(at)
 }
 
-/** Where a tube passes a cylinder about the column's axis; `half` for the part on the side of its offset's end, y ≥ e. */
-export function tubeOpening(c: Crossing, error_m: number, half = false): Opening {
+/** Where a tube passes a cylinder about the column's axis. */
+export function tubeOpening(c: Crossing, error_m: number): Opening {
   const { pipeRadius_m: rho, tubeRadius_m: q, offset_m: e } = c
   const edges = (u: number) => curveEdges(c, u)
   const at = (t: number) => curveTurn(c, t)
-  const from = half ? 0 : -Math.PI / 2
   return {
     at: 0,
-    left: at(from),
+    left: at(-Math.PI / 2),
     right: at(Math.PI / 2),
-    samples: between({ at, edges, place: (u, v) => onRound(rho, u, v), error_m, from }),
+    samples: between({ at, edges, place: (u, v) => onRound(rho, u, v), error_m }),
     edges,
     share: (u) => (rho * Math.sin(u) - e) / q,
-    ...(half ? { openLeft: true } : {}),
   }
 }
 

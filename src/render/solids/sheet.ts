@@ -12,8 +12,6 @@ export interface Opening {
   readonly edges: (u: number) => readonly [low: number, high: number]
   /** Share of its half width, -1 at the left side to 1 at the right: the angle round it is read from that. */
   readonly share: (u: number) => number
-  /** Cut through by the sheet's left side, so that it has two ends there. */
-  readonly openLeft?: boolean
 }
 
 /** A surface over u and v, cut into slabs of constant u in which everything is straight along v. */
@@ -38,8 +36,8 @@ export interface Sheet {
   readonly top: Edge
   /** Round each opening from its crown, first to the right. */
   readonly openings: readonly Edge[]
-  /** Upward along the first and the last line; without the opening that cuts through the first. */
-  readonly left: readonly Edge[]
+  /** Upward along the first and the last line. */
+  readonly left: Edge
   readonly right: Edge
 }
 
@@ -95,7 +93,7 @@ function lineOf(
   const met = on.openings
     .map((n) => {
       const [o, span] = [g.openings[n]!, on.spans[n]!]
-      const [first, last] = [k === span.first && !o.openLeft, k === span.last]
+      const [first, last] = [k === span.first, k === span.last]
       const local = first ? o.left : last ? o.right : about(u, o.at, g.closed)
       const [low, high] = o.edges(local)
       return first || last
@@ -159,7 +157,7 @@ function slab(d: Draft, g: SheetGiven, l: Line, r: Line, through: readonly numbe
   band(d, l, r, from, [l.ids.length - 1, r.ids.length - 1], g.flip === true)
 }
 
-/** The vertices round one opening by the angle from its crown; without the side through which the sheet is cut. */
+/** The vertices round one opening by the angle from its crown. */
 function openingEdge(g: SheetGiven, n: number, lines: readonly Line[], span: Span): Edge {
   const o = g.openings[n]!
   const found: { id: number; along: number }[] = []
@@ -176,13 +174,6 @@ function openingEdge(g: SheetGiven, n: number, lines: readonly Line[], span: Spa
   }
   found.sort((a, b) => a.along - b.along)
   return { ids: found.map((f) => f.id), along: found.map((f) => f.along) }
-}
-
-function leftEdges(line: Line, openings: readonly Opening[]): readonly Edge[] {
-  const cut = openings.findIndex((o) => o.openLeft === true)
-  const at = cut < 0 ? undefined : line.meets.get(cut)
-  const part = (from: number, to: number): Edge => ({ ids: line.ids.slice(from, to), along: line.v.slice(from, to) })
-  return at === undefined ? [part(0, line.ids.length)] : [part(0, at[0] + 1), part(at[1], line.ids.length)]
 }
 
 /** Draws a sheet; null where its openings meet each other or its ends. */
@@ -211,7 +202,7 @@ export function sheet(d: Draft, g: SheetGiven): Sheet | null {
     bottom: edge((l) => l.ids[0]!),
     top: edge((l) => l.ids.at(-1)!),
     openings: g.openings.map((_, n) => openingEdge(g, n, lines, spans[n]!)),
-    left: leftEdges(lines[0]!, g.openings),
+    left: { ids: lines[0]!.ids, along: lines[0]!.v },
     right: { ids: last.ids, along: last.v },
   }
 }
@@ -227,7 +218,5 @@ export function close(d: Draft, outer: Sheet, inner: Sheet, closed: boolean, lin
     })
   if (closed) return
   sew(d, outer.right, inner.right, { flip: true })
-  outer.left.forEach((e, n) => {
-    sew(d, e, inner.left[n]!, {})
-  })
+  sew(d, outer.left, inner.left, {})
 }
