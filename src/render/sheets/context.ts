@@ -75,6 +75,9 @@ export const sheetIds = [
   'cuts',
   'parts',
   'steps',
+  'batch',
+  'labels',
+  'disposal',
 ] as const
 
 export type SheetId = (typeof sheetIds)[number]

@@ -11,6 +11,9 @@ import { type Context, context, type Draft, type Drafted, type SheetId, type She
 import { cutsSheet } from './cuts.ts'
 import { dipStickSheet } from './dip-stick.ts'
 import { distributorSheet } from './distributor.ts'
+import { batchSheet } from './feed-batch.ts'
+import { disposalSheet } from './feed-disposal.ts'
+import { labelsSheet } from './feed-labels.ts'
 import { gaugeSheet } from './gauge.ts'
 import { holeSheet } from './hole.ts'
 import { lidSheet } from './lid.ts'
@@ -77,6 +80,9 @@ const makersOf = (plan: Plan): readonly (readonly [SheetId, Maker])[] => {
     ['cuts', cutsSheet],
     ['parts', partsSheet],
     ['steps', stepsSheet],
+    ['batch', batchSheet],
+    ['labels', labelsSheet],
+    ['disposal', disposalSheet],
   ]
 }
 

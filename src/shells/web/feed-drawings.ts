@@ -4,15 +4,16 @@ import type { Sketch } from '../../render/tower/sketch.ts'
 import { chargeBalance } from '../../render/views/charge-balance.ts'
 import { ionBands } from '../../render/views/ions.ts'
 import { phLadder } from '../../render/views/ph-ladder.ts'
-import { feedViewWords as words } from '../../render/words/en/feed-views.ts'
 import { feedPractice } from '../../tables/feed-practice.ts'
 import type { Given, SheetOf } from './drawings.ts'
+import { words as said } from './language.ts'
 import type { Evaluated } from './workers/protocol.ts'
 
 type Batch = NonNullable<ReturnType<typeof batchOf>>
 
 const batchOf = (e: Evaluated) => orNull(e.facts.nutrients.batch)
 
+const words = said.feedViews
 const CHART_mm = 58
 const ROW_mm = 6
 

@@ -1,11 +1,10 @@
-import { waterSheetSentences } from './water-sheets.ts'
-
+import { feedSheetSentences } from './feed-sheets.ts'
 import { waterSheetSentences } from './water-sheets.ts'
 
 /** Everything the printed sheets say beside findings, parts, steps and cautions. Slots in braces. */
 export const sheetSentences = {
   ...waterSheetSentences,
-  ...waterSheetSentences,
+  ...feedSheetSentences,
   mm: 'mm',
   inch: 'in',
   plan: 'plan',
@@ -258,6 +257,9 @@ export const sheetSentences = {
   'stick-times': '{n} × {length}',
   'left-over': 'left {length}',
   'piece-column': 'column',
+  'piece-foot': 'foot piece',
+  'piece-between': 'between fittings',
+  'piece-top': 'top piece',
   'piece-stub': 'stub',
   'piece-riser': 'riser',
   'piece-header': 'header',
@@ -317,7 +319,8 @@ export const sheetSentences = {
   'fitting-mark': 'its middle from the foot',
   'fitting-bearing': 'turned to line',
   'act-fitting-measure': 'Measure one fitting, laid: ________ {unit}.',
-  'act-fitting-pieces': 'Saw the pieces between the fittings; the fitting in your hand tells their length.',
+  'act-fitting-pieces':
+    'Saw the pieces between the fittings as the cutting plan lists them; try one before you saw all.',
   'act-fitting-line': 'Draw a line across each joint while it is dry, so that it comes back to its bearing.',
   // progress of the command
   'progress-read': 'Evaluating {plan} …',
