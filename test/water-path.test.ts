@@ -8,6 +8,7 @@ import { layoutFacts } from '../src/disciplines/layout/index.ts'
 import { reservoirFindings } from '../src/disciplines/reservoir/checks.ts'
 import { reservoirFacts, tankFacts } from '../src/disciplines/reservoir/index.ts'
 import { jointFacts, jointRoom, templatesFacts } from '../src/disciplines/templates/index.ts'
+import { evaluateDocument } from '../src/evaluate.ts'
 import { parsePlan } from '../src/plan/document.ts'
 import { isKnown, type Known } from '../src/plan/known.ts'
 import { withValue } from '../src/plan/patch.ts'
@@ -200,6 +201,53 @@ describe('what cannot be', () => {
       needs: ['pump/maxHead', 'pump/maxFlow'],
     })
     expect(isKnown(h.distributor)).toBe(true)
+  })
+})
+
+describe('the circle of holes', () => {
+  it('leaves a millimetre of plate on the balcony and at least half of one in the other two', () => {
+    const left = (name: string) => looked(name).finding('hydraulics/hole-circle')
+    // 100 mm outside less two walls of 2.5 mm, less a circle of 90 mm and a hole of 3 mm, halved.
+    expect(left('balcony')).toMatchObject({ verdict: 'pass', measured: { value: expect.closeTo(0.001, 9) } })
+    expect(left('school')?.verdict).toBe('pass')
+    expect(left('hall')?.verdict).toBe('pass')
+  })
+  it('fails where it runs in the cup’s wall, watches what a drill wanders, and says which circle would do', () => {
+    const at = (circle: string) => looked('balcony', { 'distributor/circle': circle }).finding('hydraulics/hole-circle')
+    expect(at('92 mm')).toMatchObject({ verdict: 'watch', measured: { value: expect.closeTo(0, 9) } })
+    expect(at('93 mm')?.verdict).toBe('fail')
+    expect(at('98 mm')).toMatchObject({ verdict: 'fail', slots: { most: { value: expect.closeTo(0.091, 9) } } })
+    expect(at('91 mm')?.verdict).toBe('pass')
+  })
+  it.each([
+    ['a smaller circle', 'balcony', { 'distributor/circle': '93 mm' }, 'distributor/circle'],
+    // The circle must stay where the streams cling to the column: a thinner cup makes the room.
+    [
+      'a thinner cup',
+      'school',
+      { 'distributor/thickness': '3 mm', 'distributor/circle': '144 mm' },
+      'distributor/thickness',
+    ],
+  ])('proves %s as the remedy', (_, name, changes, set) => {
+    const document = Object.entries(changes).reduce((d, [path, value]) => withValue(d, path, value), example(name))
+    const found = evaluateDocument(document).findings.find((f) => f.id === 'hydraulics/hole-circle')
+    expect(found?.verdict).toBe('fail')
+    const remedy = found?.remedies.find((r) => r.set === set)
+    expect(remedy).toBeDefined()
+    const cured = looked(name, { ...changes, [set]: remedy!.to })
+    expect(cured.verdict('hydraulics/hole-circle')).not.toBe('fail')
+    expect(cured.verdict('hydraulics/dry-sites')).toBe(looked(name, changes).verdict('hydraulics/dry-sites'))
+  })
+  it('asks for the cup where it is not measured, and not at all of a ring', () => {
+    const { diameter: _, ...cup } = example('balcony')['distributor'] as Record<string, unknown>
+    expect(looked('balcony', { distributor: cup }).finding('hydraulics/hole-circle')).toMatchObject({
+      verdict: 'unknown',
+      needs: ['distributor/diameter'],
+    })
+    expect(looked('balcony', { 'distributor/kind': 'ring' }).finding('hydraulics/hole-circle')).toBeUndefined()
+  })
+  it('of a clinging stream stays within the cup: school and hall wet every site as drawn', () => {
+    for (const name of ['school', 'hall']) expect(known(looked(name).h.wetting).dry.high, name).toBe(0)
   })
 })
 

@@ -13,6 +13,11 @@ export const waterPathPractice = table({
     hopelessHole: { value: 0.0015, unit: 'm', note: 'a hole that salt and slime close between two looks' },
     tiltShare: { value: 0.2, unit: '1', note: 'difference of flow from low side to high side of the plate' },
     holeWeb: { value: 0.003, unit: 'm', note: 'plate left between two holes' },
+    holeLand: {
+      value: 0.0005,
+      unit: 'm',
+      note: 'plate left between a hole and the wall of its cup: what a drill wanders',
+    },
     fewestHoles: { value: 8, unit: 'count', note: 'fewer streams leave lines dry' },
     largestDrill: { value: 0.008, unit: 'm', note: 'for distributor plates' },
     lipRise: { value: 0.025, unit: 'm', note: 'lip over the lowest edge of the opening, against splashes' },

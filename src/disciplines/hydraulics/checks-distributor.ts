@@ -7,6 +7,7 @@ import { isKnown, type Known } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { distributorPractice } from '../../tables/hydraulic-orifices.ts'
 import { waterPathPractice } from '../../tables/water-path.ts'
+import { holeCircle } from './checks-circle.ts'
 import type { DistributorChoice } from './distributor-choice.ts'
 import { columnPipe } from './film-facts.ts'
 import { type DistributorFacts, distributorSuggestions, type HydraulicsFacts, type WettingFacts } from './index.ts'
@@ -131,9 +132,11 @@ const tilt: Check<Judged> = {
 function moreWater(plan: Plan, w: WettingFacts) {
   const bore_m = columnPipe(plan)?.bore_m ?? 0
   const pitch_rad = (2 * Math.PI) / w.holes.count
-  const edge_m = bore_m - w.holes.hole_m
+  const { diameter_m, thickness_m } = plan.distributor ?? {}
+  const cup_m = diameter_m === undefined || thickness_m === undefined ? bore_m : diameter_m - 2 * thickness_m
+  const edge_m = Math.min(bore_m, cup_m) - w.holes.hole_m
   return [
-    ...(plan.distributor?.circle_m !== undefined && edge_m > 0
+    ...(plan.distributor?.circle_m !== undefined && edge_m > plan.distributor.circle_m
       ? [along('distributor/circle', edge_m, 'm', 0.001)]
       : []),
     ...(plan.distributor?.turn_rad === undefined
@@ -209,7 +212,9 @@ function judgedFacts(plan: Plan, h: HydraulicsFacts): Known<Judged> | null {
 export function distributorChecks(plan: Plan, h: HydraulicsFacts): readonly Finding[] {
   const facts = judgedFacts(plan, h)
   return [
-    ...(facts === null || !plated(plan) ? [] : checked([holeSize, overflow, clogged, drips, tilt], facts, plan)),
+    ...(facts === null || !plated(plan)
+      ? []
+      : checked([holeSize, holeCircle, overflow, clogged, drips, tilt], facts, plan)),
     ...checked([dry, dryAtWorst], h.wetting, plan),
   ]
 }

@@ -218,6 +218,12 @@ export const physicsSources = sourcesOf({
     where: 'exact solution of dC/dt = KLa (C* - C) - r',
     read: null,
   },
+  'derived.hole-circle': {
+    kind: 'derived',
+    cite: 'Plate left between holes on a circle and the wall round them',
+    where: 'half of what the inside diameter has over the circle and one hole',
+    read: null,
+  },
   'derived.round-wall': {
     kind: 'derived',
     cite: 'Sun on an upright round or straight wall, mean of its outside',

@@ -82,6 +82,15 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     fail: 'Holes of {measured} clog within days, and it takes {needed} of them to do the work of {count} of {usual}.',
     because: 'Salt crusts, roots and slime close small holes first.',
   },
+  'hydraulics/hole-circle': {
+    short: 'Holes clear of the wall',
+    pass: 'Between the holes and the wall of the cup {measured} of plate is left.',
+    watch:
+      'On a circle of {circle} only {measured} of plate is left between the holes and the wall; a drill wanders more. Up to {most} would do.',
+    fail: 'On a circle of {circle} the holes cut into the wall of the cup (plate left: {measured}). The largest circle is {most}.',
+    because:
+      'A hole that meets the wall lets its water run down the outside of the cup, off its line, and the drill tears out.',
+  },
   'hydraulics/distributor-overflow': {
     short: 'Distributor holds its flow',
     pass: 'At {flow} the water stands {measured} over the holes; the rim is at {must}.',
