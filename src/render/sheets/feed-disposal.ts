@@ -1,6 +1,7 @@
 import type { BatchFacts } from '../../disciplines/nutrients/index.ts'
 import { band, quantity } from '../../kernel/units.ts'
 import { isKnown, orNull } from '../../plan/known.ts'
+import { sanitisers } from '../../tables/sanitisers.ts'
 import { placeName } from '../words/sentences.ts'
 import { topLeft } from './compose.ts'
 import type { Context, Draft, Drafted } from './context.ts'
@@ -64,6 +65,32 @@ function where(c: Context): readonly FeedPiece[] {
   ]
 }
 
+/** How the empty tower is sanitised, where the plan names a product and its strength can be. */
+function sanitising(c: Context): readonly FeedPiece[] {
+  const facts = c.facts.nutrients.sanitiser
+  if (facts === null) return []
+  const { product, strength, water_m3, add_m3 } = facts
+  const { weakest, strongest } = sanitisers.rows[product]
+  const percent = String(Number((strength * 100).toPrecision(3))).replace('.', c.display.decimal)
+  if (strength < weakest || strength > strongest)
+    return [headed(c, c.say('sanitise-heading')), said(c, c.say('sanitise-strength', { percent }), 'medium'), gap(2)]
+  const blank = c.say('number-blank')
+  const slots = {
+    product: c.words.phrases[`sanitiser-${product}`] ?? product,
+    add: add_m3 === null ? blank : c.shown(band(add_m3.low, add_m3.high, 'm3')),
+    water: water_m3 === null ? blank : c.shown(quantity(water_m3, 'm3')),
+    percent,
+  }
+  return [
+    headed(c, c.say('sanitise-heading')),
+    said(c, c.words.cautions['bleach']!, 'medium'),
+    act(c, c.say('sanitise-clean')),
+    act(c, c.say('sanitise-add', slots)),
+    act(c, c.say('sanitise-run')),
+    gap(2),
+  ]
+}
+
 function log(c: Context, used_mm: number): readonly FeedPiece[] {
   const free_mm = topLeft(c)[1] - c.room.body.bottom - used_mm - LOG.head_mm
   const count = Math.min(LOG.most, Math.max(LOG.least, Math.floor(free_mm / LOG.row_mm)))
@@ -84,7 +111,7 @@ export function disposalSheet(c: Context): Drafted {
   const { batch } = c.facts.nutrients
   if (!isKnown(batch)) return { needs: [...new Set(batch.needs)] }
   const title = c.say('disposal-title')
-  const told = [...holds(c, batch.known), ...when(c), ...where(c)]
+  const told = [...holds(c, batch.known), ...when(c), ...where(c), ...sanitising(c)]
   const used_mm = told.reduce((sum, p) => sum + p.height_mm, 0)
   return {
     pages: flowed(c, [...told, ...log(c, used_mm)]).map(

@@ -3,13 +3,13 @@
  * licensed to say.
  */
 export const cautions: Readonly<Record<string, string>> = {
-  acid: 'Goggles and gloves. Pour acid into water, never water into acid. Store acid and alkali apart, and both away from children.',
+  acid: 'Goggles and gloves. Pour acid into water, never water into acid. Store acid and alkali apart, and both away from children. The label of the acid goes before this sheet.',
   'ask-building':
     'Ask the landlord or building manager before you drill into a wall, rail or slab; a railing may not be made to carry the tower.',
   backflow:
     'Never leave the filling hose in the tank. Keep its end at least {airGap} above the rim; the water rules of your place decide about fixed filling.',
   blade: 'Clamp the pipe. Keep hands behind the blade and gloves away from turning bits. Eye protection.',
-  bleach: 'No bleach near acid or fertiliser: the gases are poisonous.',
+  bleach: 'No bleach near acid or fertiliser: the gases are poisonous. Its label and the rules of your place go first.',
   children: 'Adults do this step. Children stay out of the room or yard until tools and cans are put away.',
   disposal:
     'Water from flushing goes to a drain for waste water; nutrient solution goes to plants or compost first, never into a storm drain or stream.',

@@ -74,6 +74,13 @@ export const feedSheetSentences = {
   'disposal-rules':
     'The rules of your place decide. Ask the water or environment office before the first tank, and a licensed practice where one is needed.',
   'disposal-bleach': 'After sanitising with bleach: never together with this, and never onto plants.',
+  'sanitise-heading': 'Before the next plants: sanitise the empty tower',
+  'sanitise-clean': 'Plants out, tank emptied, tower brushed and rinsed: what is dirty cannot be sanitised.',
+  'sanitise-add':
+    'Goggles, gloves, fresh air. Pour {add} of {product} ({percent} %) into {water} of plain water, nothing else in it.',
+  'sanitise-run': 'Let it circulate as long as its label says, then drain it and rinse twice with plain water.',
+  'sanitise-strength':
+    'The plan’s strength of {percent} % fits no such product: read the label again, and add nothing before you know.',
   'disposal-log': 'What was let go',
   'disposal-col-date': 'date',
   'disposal-col-volume': 'volume',
