@@ -36,7 +36,7 @@ export function equationTable() {
       /\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\s*export (?:const|function) (\w+)/g,
     )) {
       const doc = parsed(comment)
-      if (doc.symbols) table[name] = doc
+      if (doc.symbols) table[name] = { discipline: file.split(/[\\/]/)[0], ...doc }
     }
   }
   return table
@@ -45,7 +45,9 @@ export function equationTable() {
 /** Puts the table beside the page; it is fetched when the first why is opened. */
 export const equationDocs = () => ({
   name: 'equation-docs',
-  generateBundle() {
-    this.emitFile({ type: 'asset', fileName: 'assets/equations.json', source: JSON.stringify(equationTable()) })
+  async generateBundle() {
+    const { equationRelations } = await import('./equation-relations.mjs')
+    const source = JSON.stringify({ docs: equationTable(), relations: await equationRelations() })
+    this.emitFile({ type: 'asset', fileName: 'assets/equations.json', source })
   },
 })

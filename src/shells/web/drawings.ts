@@ -34,6 +34,7 @@ export const viewList: readonly ViewOf[] = [
   { id: 'flow', short: 'flow' },
   { id: 'solid', short: 'solid' },
   { id: 'feed', short: 'view-feed' },
+  { id: 'water', short: 'view-water' },
 ]
 
 /** A sheet of the desk: one or more views drawn together. */

@@ -1,6 +1,8 @@
 import type { Remedy } from '../../../findings/finding.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
+import type { Display } from '../../../render/display.ts'
 import type { AskedViews, Change, Picture } from '../picture.ts'
+import type { TypedReadings } from '../workers/correcting.ts'
 import type { Answer, Ask, Evaluated } from '../workers/protocol.ts'
 import type { Adjusted } from './new-plan.ts'
 
@@ -73,6 +75,20 @@ export const ghostInWorker = (
       done(answer.kind === 'ghost' ? answer.over : {})
     })
     engine.postMessage({ task: 0, kind: 'ghost', now, then, views, change } satisfies Ask)
+  })
+
+/** What to pour in today by the readings as typed, in sentences. */
+export const correctedInWorker = (
+  plan: PlanDocument,
+  typed: TypedReadings,
+  display: Display,
+): Promise<readonly string[]> =>
+  new Promise((done) => {
+    const engine = worker((answer) => {
+      engine.terminate()
+      done(answer.kind === 'corrected' ? answer.lines : [])
+    })
+    engine.postMessage({ task: 0, kind: 'correct', document: plan, typed, display } satisfies Ask)
   })
 
 /** What a search for remedies tells while it runs. */

@@ -16,7 +16,7 @@ function read(): Settings {
   const fresh: Settings = {
     desk: night ? 'night' : 'day',
     lengths: 'mm',
-    views: ['elevation', 'unrolled', 'section', 'feed'],
+    views: ['elevation', 'unrolled', 'section', 'feed', 'water'],
     last: null,
   }
   try {

@@ -3,10 +3,18 @@ import { quantity } from '../../../kernel/units.ts'
 import { shownText } from '../../../render/display.ts'
 import { ofField } from '../model/reasons.ts'
 import type { Act } from '../model/state.ts'
+import { tended } from '../model/tended.ts'
 import { say } from '../words.ts'
+import type { Evaluated } from '../workers/protocol.ts'
 import { useBench } from './bench.tsx'
 
 const acts: readonly Act[] = ['draw', 'make', 'tend']
+
+/** An act without anything in it is left out. */
+function filled(act: Act, e: Evaluated | null): boolean {
+  if (act !== 'tend' || e === null) return true
+  return Object.values(tended(e)).some(Boolean)
+}
 
 /** Name and place of the tower, and the three acts. */
 export function Head() {
@@ -45,7 +53,7 @@ export function Head() {
         </Show>
       </div>
       <nav class="acts" aria-label={say('acts')}>
-        <For each={acts}>
+        <For each={acts.filter((act) => filled(act, bench.evaluated()))}>
           {(act) => (
             <button
               type="button"

@@ -18,11 +18,3 @@ export function Make() {
     </div>
   )
 }
-
-export function Tend() {
-  return (
-    <div class="make">
-      <p class="src">{say('tend-empty')}</p>
-    </div>
-  )
-}

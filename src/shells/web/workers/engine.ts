@@ -7,6 +7,8 @@ import { sheetsOfFeed } from '../feed-drawings.ts'
 import { sheetsOfFlow } from '../flow-drawing.ts'
 import { adjusted } from '../model/new-plan.ts'
 import { ghosts, pictures } from '../picture.ts'
+import { sheetsOfWater } from '../water-drawings.ts'
+import { corrected } from './correcting.ts'
 import { evaluated } from './evaluated.ts'
 import { type Answer, type Ask, type Evaluated, findingKey } from './protocol.ts'
 
@@ -43,7 +45,7 @@ function remedies(task: number, document: PlanDocument, first: string | null): v
   }
 }
 
-const sheets = [...sheetsOfTower, ...sheetsOfFlow, ...sheetsOfFeed, ...sheetsOfDetail]
+const sheets = [...sheetsOfTower, ...sheetsOfFlow, ...sheetsOfFeed, ...sheetsOfDetail, ...sheetsOfWater]
 
 let last: Evaluated | null = null
 
@@ -62,6 +64,8 @@ function ghostAsked({ task, now, then, views, change }: Extract<Ask, { kind: 'gh
 function answer(ask: Ask): void {
   if (ask.kind === 'evaluate') evaluateAsked(ask)
   else if (ask.kind === 'ghost') ghostAsked(ask)
+  else if (ask.kind === 'correct')
+    say({ task: ask.task, kind: 'corrected', lines: corrected(evaluated(ask.document), ask.typed, ask.display) })
   else if (ask.kind === 'adjust') adjust(ask.task, ask.document)
   else remedies(ask.task, ask.document, ask.first)
 }

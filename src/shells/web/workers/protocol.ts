@@ -2,7 +2,9 @@ import type { Evaluation } from '../../../evaluate.ts'
 import type { Finding, Remedy } from '../../../findings/finding.ts'
 import type { Issue } from '../../../plan/issue.ts'
 import type { Plan, PlanDocument } from '../../../plan/plan.ts'
+import type { Display } from '../../../render/display.ts'
 import type { AskedViews, Change, Picture } from '../picture.ts'
+import type { TypedReadings } from './correcting.ts'
 
 /** What the page asks of a worker; `task` comes back with every answer. */
 export type Ask =
@@ -12,6 +14,13 @@ export type Ask =
       /** Null for the document of the ask before, of which other views are wanted. */
       readonly document: PlanDocument | null
       readonly views: AskedViews | null
+    }
+  | {
+      readonly task: number
+      readonly kind: 'correct'
+      readonly document: PlanDocument
+      readonly typed: TypedReadings
+      readonly display: Display
     }
   | {
       readonly task: number
@@ -39,6 +48,7 @@ export type Answer =
       readonly evaluated: Evaluated | null
       readonly pictures: readonly Picture[]
     }
+  | { readonly task: number; readonly kind: 'corrected'; readonly lines: readonly string[] }
   | { readonly task: number; readonly kind: 'ghost'; readonly over: Readonly<Record<string, string>> }
   | { readonly task: number; readonly kind: 'proved'; readonly key: string; readonly remedies: readonly Remedy[] }
   | { readonly task: number; readonly kind: 'progress'; readonly done: number; readonly of: number }

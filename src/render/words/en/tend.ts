@@ -1,0 +1,22 @@
+/** What the third act says: care, bucket tests, today's correction. Slots in braces. */
+export const tendWords = {
+  care: 'What the days bring',
+  'care-text': 'Worst first; each is judged from the plan and changes with it.',
+  bucket: 'Bucket tests of the pump',
+  'bucket-text':
+    'Let the pump fill a bucket through the riser, as high as it stands, and write down what it took. The last test outranks the box.',
+  'bucket-add': 'Add a test',
+  test: 'test {n}',
+  today: 'Today’s correction',
+  'today-text': 'Stir, read, type what the pens say. A bare number is in litres, mS/cm and °C.',
+  volume: 'in the tank',
+  ec: 'conductivity',
+  ph: 'pH',
+  temp: 'temperature',
+  work: 'What to pour in',
+  unread: '{name}: “{typed}” cannot be read. Write it like {example}.',
+  wants: 'The volume in the tank is needed.',
+  'wants-feed': 'The plan has no batch yet: tell the water, the shelf and the target of the feed.',
+} as const
+
+export type TendWords = Readonly<Record<keyof typeof tendWords, string>>

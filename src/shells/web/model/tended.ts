@@ -1,0 +1,27 @@
+import type { Finding } from '../../../findings/finding.ts'
+import type { Evaluated } from '../workers/protocol.ts'
+
+/** Findings that speak of a running tower: the only list of them. */
+const CARE: ReadonlySet<string> = new Set([
+  'reservoir/days',
+  'reservoir/pump-covered',
+  'hydraulics/power-cut',
+  'hydraulics/timer-off',
+  'hydraulics/timer-on',
+  'hydraulics/bucket-test',
+  'nutrients/dump-day',
+  'nutrients/pen',
+  'nutrients/tank-solids',
+  'water/hot',
+  'water/cold',
+  'water/oxygen',
+])
+
+export const cared = (f: Finding): boolean => CARE.has(f.id) && f.measured !== null
+
+/** What of the third act this plan can fill; an act without anything is left out. */
+export const tended = ({ facts, findings, plan, whole }: Evaluated) => ({
+  care: findings.some(cared),
+  bucket: plan.pump !== undefined,
+  today: whole && 'known' in facts.nutrients.batch && 'known' in facts.nutrients.blend,
+})

@@ -1,0 +1,169 @@
+import { createSignal, For, Show } from 'solid-js'
+import { valueAt } from '../../../plan/patch.ts'
+import { show } from '../../../render/display.ts'
+import { type TendWords, tendWords } from '../../../render/words/en/tend.ts'
+import { fill } from '../../../render/words/fill.ts'
+import { short } from '../first.ts'
+import { correctedInWorker } from '../model/engine.ts'
+import { fieldAt, leaves } from '../model/fields.ts'
+import { limitOf } from '../model/limits.ts'
+import { worstFirst } from '../model/order.ts'
+import { ofFact, ofField, ofFinding } from '../model/reasons.ts'
+import { cared, tended } from '../model/tended.ts'
+import { label, say } from '../words.ts'
+import { findingKey } from '../workers/protocol.ts'
+import { useBench } from './bench.tsx'
+import { FieldInput } from './FieldInput.tsx'
+import { Bare, Figure } from './Figure.tsx'
+
+/** What the days bring: judged numbers, each with its why and its limit. */
+function Care() {
+  const bench = useBench()
+  const mine = () => {
+    const all = (bench.evaluated()?.findings ?? []).filter((f) => cared(f))
+    const order = [...worstFirst(all), ...all.map(findingKey)]
+    return all.toSorted((a, b) => order.indexOf(findingKey(a)) - order.indexOf(findingKey(b)))
+  }
+  return (
+    <section class="care">
+      <h2>{tendWords.care}</h2>
+      <p class="src">{tendWords['care-text']}</p>
+      <table>
+        <tbody>
+          <For each={mine()}>
+            {(f) => (
+              <tr>
+                <th scope="row">
+                  {short(f.id)}, <i>{say(f.verdict === 'unknown' ? 'unknownVerdict' : f.verdict)}</i>
+                </th>
+                <td>
+                  <Show when={f.measured}>
+                    {(m) => <Figure of={m()} why={ofFinding(findingKey(f))} name={short(f.id)} />}
+                  </Show>
+                </td>
+                <td class="n">
+                  <Show when={limitOf(f)}>
+                    {(l) => (
+                      <>
+                        {say(l().word)} <Bare of={show(l().at, bench.display())} why={ofFinding(findingKey(f))} />
+                      </>
+                    )}
+                  </Show>
+                </td>
+              </tr>
+            )}
+          </For>
+        </tbody>
+      </table>
+    </section>
+  )
+}
+
+const TESTS = 'pump/tests'
+
+/** The record of bucket tests: fields of the plan, one more at the end. */
+function Bucket() {
+  const bench = useBench()
+  const tests = (): readonly unknown[] => (valueAt(bench.document(), TESTS) as unknown[] | undefined) ?? []
+  return (
+    <section>
+      <h2>{tendWords.bucket}</h2>
+      <p class="src">{tendWords['bucket-text']}</p>
+      <For each={tests().map((_, i) => `${TESTS}/${i}`)}>
+        {(path, i) => (
+          <div class="record">
+            <h3 data-why={ofField(path)}>{fill(tendWords.test, { n: String(i() + 1) })}</h3>
+            <For each={leaves(bench.document(), path).map((l) => l.path)}>
+              {(leaf) => (
+                <div class="fd" data-why={ofField(leaf)}>
+                  <button
+                    type="button"
+                    class="lb"
+                    title={say('why')}
+                    onClick={(e) => bench.explain(ofField(leaf), e.currentTarget)}
+                  >
+                    {label(leaf, fieldAt(leaf))}
+                  </button>
+                  <FieldInput path={leaf} />
+                </div>
+              )}
+            </For>
+          </div>
+        )}
+      </For>
+      <p class="act">
+        <button type="button" class="do" onClick={() => bench.set(TESTS, [...tests(), {}])}>
+          {tendWords['bucket-add']}
+        </button>
+      </p>
+    </section>
+  )
+}
+
+const readings = ['volume', 'ec', 'ph', 'temp'] as const satisfies readonly (keyof TendWords)[]
+
+/** Today's readings, and what to pour in. */
+function Today() {
+  const bench = useBench()
+  const [typed, setTyped] = createSignal({ volume: '', ec: '', ph: '', temp: '' })
+  const [lines, setLines] = createSignal<readonly string[]>([])
+  const work = async (): Promise<void> => {
+    setLines(await correctedInWorker(bench.document(), typed(), bench.display()))
+  }
+  return (
+    <section>
+      <h2>{tendWords.today}</h2>
+      <p class="src">{tendWords['today-text']}</p>
+      <form
+        onSubmit={(e) => {
+          e.preventDefault()
+          void work()
+        }}
+      >
+        <For each={readings}>
+          {(key) => (
+            <label class="ask">
+              <span>{tendWords[key]}</span>
+              <input
+                type="text"
+                autocomplete="off"
+                value={typed()[key]}
+                onInput={(e) => setTyped({ ...typed(), [key]: e.currentTarget.value })}
+              />
+            </label>
+          )}
+        </For>
+        <p class="act">
+          <button type="submit" class="do">
+            {tendWords.work}
+          </button>
+        </p>
+      </form>
+      <ol class="pour" role="status" data-why={ofFact('drawing')}>
+        <For each={lines()}>{(line) => <li>{line}</li>}</For>
+      </ol>
+    </section>
+  )
+}
+
+/** The third act: only what this plan has something to tend. */
+export function Tend() {
+  const bench = useBench()
+  const has = () => {
+    const e = bench.evaluated()
+    return e ? tended(e) : { care: false, bucket: false, today: false }
+  }
+  return (
+    <div class="make tend">
+      <Show when={has().care}>
+        <Care />
+      </Show>
+      <Show when={has().today}>
+        <Today />
+      </Show>
+      <Show when={has().bucket}>
+        <Bucket />
+      </Show>
+    </div>
+  )
+}

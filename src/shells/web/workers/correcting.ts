@@ -1,0 +1,78 @@
+import { correction, type Readings } from '../../../disciplines/nutrients/correction.ts'
+import { readQuantity } from '../../../kernel/quantity-text.ts'
+import type { Unit } from '../../../kernel/units.ts'
+import { orNull } from '../../../plan/known.ts'
+import type { Display } from '../../../render/display.ts'
+import { correctionTexts } from '../../../render/tables/correction.ts'
+import { tendWords } from '../../../render/words/en/tend.ts'
+import { fill } from '../../../render/words/fill.ts'
+import { words } from '../language.ts'
+import type { Evaluated } from './protocol.ts'
+
+/** Readings of today as typed. */
+export interface TypedReadings {
+  readonly volume: string
+  readonly ec: string
+  readonly ph: string
+  readonly temp: string
+}
+
+const forms = {
+  volume: { unit: 'm3', bare: 'L', example: '21 L' },
+  ec: { unit: 'S_m', bare: 'mS/cm', example: '1.4 mS/cm' },
+  temp: { unit: 'C', bare: '°C', example: '21 °C' },
+} as const satisfies Readonly<Record<string, { unit: Unit; bare: string; example: string }>>
+
+const BARE = /^\d+([.,]\d+)?$/
+const PH = { low: 2, high: 11 }
+
+type Read = { readonly value: number | null } | { readonly wrong: string }
+
+function read(name: keyof typeof forms, text: string): Read {
+  const typed = text.trim()
+  if (typed === '') return { value: null }
+  const { unit, bare, example } = forms[name]
+  const found = readQuantity(BARE.test(typed) ? `${typed} ${bare}` : typed, unit)
+  return found.ok
+    ? { value: found.value }
+    : { wrong: fill(tendWords.unread, { name: tendWords[name], typed, example }) }
+}
+
+function readPh(text: string): Read {
+  const typed = text.trim()
+  if (typed === '') return { value: null }
+  const value = Number(typed.replace(',', '.'))
+  return value >= PH.low && value <= PH.high
+    ? { value }
+    : { wrong: fill(tendWords.unread, { name: tendWords.ph, typed, example: '6.3' }) }
+}
+
+/** What to pour in today, in sentences; or why that cannot be said. */
+export function corrected({ plan, facts }: Evaluated, typed: TypedReadings, display: Display): readonly string[] {
+  const reads = [read('volume', typed.volume), read('ec', typed.ec), readPh(typed.ph), read('temp', typed.temp)]
+  const wrong = reads.flatMap((r) => ('wrong' in r ? [r.wrong] : []))
+  if (wrong.length > 0) return wrong
+  const [volume_m3, conductivity_S_m, pH, temp] = reads.map((r) => ('value' in r ? r.value : null))
+  const { nutrients, tank } = facts
+  const [batch, blend] = [orNull(nutrients.batch), orNull(nutrients.blend)]
+  if (batch === null || blend === null) return [tendWords['wants-feed']]
+  if (volume_m3 === null || volume_m3 === undefined) return [tendWords.wants]
+  const readings: Readings = {
+    volume_m3,
+    conductivity_S_m: conductivity_S_m ?? null,
+    pH: pH ?? null,
+    temperature_C: temp ?? batch.temperature_C,
+  }
+  const { low, high } = batch.predicted.conductivity_S_m
+  const line = orNull(tank)?.fill
+  const filled = line === undefined ? null : orNull(line)
+  const wanted = {
+    line_m3: filled?.volume_m3 ?? plan.feed?.batch_m3 ?? volume_m3,
+    conductivity_S_m: plan.feed?.conductivity_S_m ?? (low + high) / 2,
+    pH: plan.feed?.pH ?? null,
+  }
+  const { shelf, pen, stock } = nutrients
+  const today = correction({ readings, wanted, batch, blend, shelf: shelf.products, pen })
+  const goal = { pH: wanted.pH, readPh: readings.pH, penWidth: pen.pH, factor: orNull(stock)?.factor ?? null }
+  return correctionTexts(today, goal, words, display)
+}
