@@ -15,7 +15,7 @@ import type { PlanDocument } from '../src/plan/plan.ts'
 import { metric } from '../src/render/display.ts'
 import { doseTexts } from '../src/render/tables/feed.ts'
 import { english } from '../src/render/words/en/english.ts'
-import { findingText } from '../src/render/words/sentences.ts'
+import { findingText, issueText } from '../src/render/words/sentences.ts'
 
 const read = (name: string): PlanDocument =>
   JSON.parse(readFileSync(join(import.meta.dirname, '..', 'examples', `${name}.plan.json`), 'utf8'))
@@ -123,6 +123,50 @@ describe('a batch by hand', () => {
   })
 })
 
+describe('the air over the tank', () => {
+  const mid = ({ low, high }: { readonly low: number; readonly high: number }) => (low + high) / 2
+  it('is thinner at height: carbon dioxide of 42.6 Pa at the sea is 34 Pa at 1850 m', () => {
+    // 81.0 kPa of 101.3 in the standard atmosphere, 420 ppm of each.
+    expect(batchOf(school).air_Pa).toBeCloseTo((42.6 * 81.0) / 101.325, 1)
+    const low = withValue(school, 'place/altitude', '0 m')
+    expect(batchOf(low).air_Pa).toBeCloseTo(42.6, 9)
+    // Bicarbonate water in the air: pH rises as the pressure falls, one pH for ten times less, 2 mV of ions aside.
+    const rise = batchOf(school).waterPh.inAir - batchOf(low).waterPh.inAir
+    expect(rise).toBeCloseTo(Math.log10(101.325 / 81.0), 2)
+  })
+  it('does not touch a closed tank: it stays as it was mixed', () => {
+    const { predicted, air_Pa, acids } = batchOf(withValue(school, 'feed/air', 'closed'))
+    expect(air_Pa).toBe(null)
+    expect(predicted.pHInAir).toEqual(predicted.pHClosed)
+    for (const acid of acids) expect(acid.lasting_mol_m3).toBeCloseTo(acid.now_mol_m3, 9)
+    expect(mid(batchOf(school).predicted.pHInAir)).toBeGreaterThan(mid(batchOf(school).predicted.pHClosed) + 0.3)
+    expect(Math.abs(predicted.charges.reduce((sum, c) => sum + c.charge_eq_m3, 0))).toBeLessThan(1e-6)
+  })
+})
+
+describe('the strength to top up with', () => {
+  it('is what lettuce takes up: 13.4 N, 1.72 P, 10.2 K, 3.13 Ca, 0.86 Mg mmol/L are 33.3 meq/L', () => {
+    const { refill, problem, reached_g_m3: g } = batchOf(balcony)
+    const eq = (N: number, P: number, K: number, Ca: number, Mg: number) =>
+      N / 14.007 + P / 30.974 + K / 39.098 + (2 * Ca) / 40.078 + (2 * Mg) / 24.305
+    const feed = eq(g.N, g.P, g.K, g.Ca, g.Mg)
+    const water = eq(1.2, 0, 2, 82, 14)
+    expect((problem.water.Ca ?? 0) * 40.078).toBeCloseTo(82, 1)
+    expect(refill!.strength).toBeCloseTo((33.3 - water) / (feed - water), 2)
+    expect(refill).toMatchObject({ measured: ['lettuce'], assumed: ['basil'] })
+  })
+  it('is nothing without crops, and tops up a tank whose conductivity nobody read', () => {
+    const { crops: _, ...bare } = balcony as PlanDocument & { readonly crops: unknown }
+    expect(batchOf(bare as PlanDocument).refill).toBe(null)
+    const facts = factsOf(balcony)
+    if (!isKnown(facts.batch) || !isKnown(facts.blend)) throw new Error('balcony')
+    const given = { batch: facts.batch.known, blend: facts.blend.known, shelf: facts.shelf.products, pen: facts.pen }
+    const readings = { volume_m3: 0.03, conductivity_S_m: null, pH: null, temperature_C: 20 }
+    const wanted = { line_m3: 0.036, conductivity_S_m: 0.17, pH: null }
+    expect(correction({ ...given, wanted, readings }).strength).toBe(facts.batch.known.refill!.strength)
+  })
+})
+
 describe('today’s correction', () => {
   const facts = factsOf(balcony)
   const { batch, blend } = facts
@@ -164,6 +208,17 @@ describe('bad input', () => {
     expect(said).toContain('HCO3 read as meq/L would close it')
     expect(said).toContain('60 % is something else')
     expect(said).toContain('make gypsum')
+  })
+  it('of a conductivity in the wrong unit, or on no scale, says what may be meant', () => {
+    const { issues } = parsePlan(bad)
+    const about = (at: string) => issues.filter((i) => i.at === at).map((i) => issueText(i, english))
+    const [strong] = about('water/sources/1/analysis/conductivity')
+    expect(strong).toContain('1800 mS/cm lies outside')
+    expect(strong).toContain('Did you mean 1800 uS/cm')
+    const [ppm] = about('feed/conductivity')
+    expect(ppm).toContain('“1100 ppm” has more than one meaning')
+    expect(verdict(bad, 'nutrients/sanitiser')).toBe('fail')
+    expect(verdict(bad, 'nutrients/disposal')).toBe('fail')
   })
   it('is cured by reading bicarbonate as what it is', () => {
     const slip = evaluateDocument(bad).findings.find((f) => f.id === 'nutrients/unit-slip')

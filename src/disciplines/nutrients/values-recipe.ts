@@ -176,6 +176,8 @@ const sold = (id: AcidAsSold) => {
   return { salt: salt as Salt, strength, density_kg_m3 }
 }
 const oilOfVitriol = { salt: 'sulfuric-acid', strength: 0.93, density_kg_m3: 1835, ounces: 1 } as const
+/** Three quarters phosphoric acid by the density that a handbook gives it. */
+const syrup = { ...sold('phosphoric-75'), density_kg_m3: 1580, ounces: 1 }
 const training = {
   within: 0.01,
   source: 'Supplier.acids',
@@ -209,6 +211,13 @@ const rows: readonly Published[] = [
   value(brought, { ...sold('sulfuric-35'), ounces: 1.42, nutrient: 'S' }, 16.1, training),
   value(neutralised, { ...sold('nitric-67'), ounces: 0.87 }, 50, { ...training, within: 0.015 }),
   value(brought, { ...sold('nitric-67'), ounces: 0.87, nutrient: 'N' }, 14.3, training),
+  value(brought, { ...sold('phosphoric-75'), ounces: 0.94, nutrient: 'P' }, 27.5, training),
+  value(brought, { ...syrup, nutrient: 'P' }, 29.3, {
+    ...{ within: 0.0018, source: 'Balance.solution', why: 'half of the last digit, density 1.58' },
+  }),
+  value(neutralised, syrup, 47, {
+    ...{ within: 0.011, source: 'Balance.solution', why: 'half of the last digit, density 1.58' },
+  }),
 ]
 
 export default rows
