@@ -89,7 +89,7 @@ async function paper(i: number, set: SheetSet): Promise<void> {
 }
 
 function solid(i: number, input: ReturnType<typeof inputOf>): void {
-  const { parts } = solidSet({ plan: input.plan, facts: input.facts, error_m: 2e-4 })
+  const { parts } = solidSet({ plan: input.plan, facts: input.facts, error_m: 4e-4 })
   for (const part of parts.filter((p) => p.id !== 'tower')) {
     const mesh = baked(part.scene)
     const { low, high } = boxOf(mesh)
