@@ -4,6 +4,8 @@ export const labels: Readonly<Record<string, string>> = {
   name: 'name of the tower',
   note: 'note',
   'place/name': 'place',
+  'water/sources/name': 'name of the water',
+  'feed/shelf/name': 'product',
   'column/pipe': 'pipe',
   'column/pipe/name': 'printed on it',
   'column/length': 'length',

@@ -1,0 +1,81 @@
+import type { Browser, BrowserContext, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { launched, opened, served, watched } from './workbench.ts'
+
+let browser: Browser
+let server: Awaited<ReturnType<typeof served>>
+
+beforeAll(async () => {
+  browser = await launched()
+  server = await served()
+})
+afterAll(async () => {
+  await browser.close()
+  await server.close()
+})
+
+const choose = async (page: Page, part: string): Promise<void> => {
+  await page.locator(`.loop a[data-part="${part}"]`).click()
+  await page.waitForSelector(`.loop .stop.on a[data-part="${part}"]`)
+}
+
+const shown = async (width: number): Promise<{ context: BrowserContext; page: Page; wrongs: string[] }> => {
+  const context = await browser.newContext({ viewport: { width, height: width < 400 ? 568 : 900 } })
+  const { page, wrongs } = await watched(context)
+  await opened(page, server.url)
+  await choose(page, 'batch')
+  await page.waitForSelector('.feed-ladder .live')
+  return { context, page, wrongs }
+}
+
+describe('the feed on the page', () => {
+  it('is three parts of the loop, each with its figure, its fields and its findings', async () => {
+    const { context, page, wrongs } = await shown(1440)
+    const figure = (part: string) => page.locator(`.loop .stop:has(a[data-part="${part}"]) .fig`).innerText()
+    expect(await figure('water')).toMatch(/Tap, 4\.20? meq\/L/)
+    expect(await figure('shelf')).toBe('12 products')
+    expect(await figure('batch')).toMatch(/^1\.7\d mS\/cm$/)
+    const wanted = { water: 'Ca', shelf: 'fine scale', batch: 'pH' }
+    for (const [part, field] of Object.entries(wanted)) {
+      await choose(page, part)
+      await page.waitForFunction((name) => document.querySelector('.fields')?.textContent?.includes(name), field)
+      expect(await page.locator('.fields .fd').count(), part).toBeGreaterThan(5)
+      expect(await page.locator('.loop .stop.on .bal').count(), `${part} has findings`).toBeGreaterThan(0)
+    }
+    expect(wrongs).toEqual([])
+    await context.close()
+  })
+
+  for (const width of [320, 1440])
+    it(`draws three charts whose every figure opens its why, ${width} wide`, async () => {
+      const { context, page, wrongs } = await shown(width)
+      for (const id of ['feed-ions', 'feed-charge', 'feed-ladder']) {
+        const figures = page.locator(`.${id} .live`)
+        const count = await figures.count()
+        expect(count, id).toBeGreaterThan(10)
+        for (let i = 0; i < count; i++) expect(await figures.nth(i).getAttribute('data-why')).toMatch(/^(field|fact):/)
+        const box = await page.locator(`.${id} svg`).boundingBox()
+        expect(box!.x + box!.width, id).toBeLessThanOrEqual(width)
+      }
+      await page.locator('.feed-charge .live').last().dispatchEvent('click')
+      await page.waitForSelector('.slip')
+      expect(await page.locator('.slip').innerText()).toContain('as many positive charges as negative ones')
+      expect(wrongs).toEqual([])
+      await context.close()
+    })
+
+  it('redraws as the plan is typed: with more rain calcium nitrate finds room', async () => {
+    const { context, page } = await shown(1440)
+    const nitrogen = page.locator('.feed-ions .live[data-why="fact:feed/reached"]').nth(1)
+    expect(await nitrogen.textContent()).toMatch(/^134/)
+    await choose(page, 'water')
+    const share = page.locator('.fields [data-why="field:water/sources/1/share"] input')
+    await share.fill('60 %')
+    await share.press('Enter')
+    await page.waitForFunction(() => {
+      const figure = document.querySelectorAll('.feed-ions .live[data-why="fact:feed/reached"]')[1]
+      return Number(figure?.textContent) > 140
+    })
+    await context.close()
+  })
+})
