@@ -161,6 +161,30 @@ describe('heat and oxygen of a plan', () => {
     expect(per).toEqual([...per].sort((a, b) => b - a))
   })
 
+  it('dry air and an open sky cool it, a roof and damp air do not; indoors there is no sky', () => {
+    const sky = (document: PlanDocument) => day(document).hotLow.course.heat.sky_J
+    const base = sky(example('balcony'))
+    // Lid, half of sides and of the bare column, 45 % of the sky: a few watts on the mean, no more than the sun brings.
+    expect(-base / 86_400).toBeGreaterThan(3)
+    expect(-base / 86_400).toBeLessThan(10)
+    expect(sky(changed('balcony', ['place/humidity', '90 %']))).toBeGreaterThan(base)
+    expect(sky(changed('balcony', ['place/sun', '20 %']))).toBeGreaterThan(base)
+    expect(sky(changed('balcony', ['reservoir/shaded', true]))).toBeGreaterThan(base)
+    expect(sky(changed('balcony', ['reservoir/colour', 'foil']))).toBeGreaterThan(base)
+    expect(sky(example('hall'))).toBeCloseTo(0, 9)
+    const { humidity: _, ...place } = example('balcony')['place'] as Record<string, unknown>
+    expect(sky({ ...example('balcony'), place })).toBeCloseTo(0, 9)
+  })
+
+  it('half of what warms the balcony over its air is the pump, which no shade takes away', () => {
+    const { heat, mean_C } = day(example('balcony')).hotLow.course
+    const air = (20 + 31) / 2
+    expect(heat.pump_J).toBeCloseTo(35 * 86_400, 0)
+    expect(heat.pump_J / (heat.pump_J + heat.sun_J + heat.columnSun_J)).toBeGreaterThan(0.5)
+    const still = day(changed('balcony', ['pump/power', '0.5 W'])).hotLow.course.mean_C
+    expect((mean_C - still) / (mean_C - air)).toBeGreaterThan(0.5)
+  })
+
   it('ranks by kelvin where a price is missing', () => {
     const { prices: _, ...rest } = example('balcony')
     const gains = day(rest).cooling.map((c) => c.cooler_K)

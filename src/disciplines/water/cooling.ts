@@ -12,9 +12,13 @@ const tankWalls = (day: SolutionDay, change: (wall: SunlitWall) => SunlitWall): 
   walls: day.walls.map(change),
 })
 
-/** The same day with the tank in a shade that lets through a share of the sun. */
+/** The same day with the tank in a shade that lets through a share of the sun, and hides the sky as much. */
 export const shaded = ({ day, transmittance }: { readonly day: SolutionDay; readonly transmittance: number }) =>
-  tankWalls(day, (wall) => ({ ...wall, sun_W_m2: wall.sun_W_m2.map((sun) => sun * transmittance) }))
+  tankWalls(day, (wall) => ({
+    ...wall,
+    sun_W_m2: wall.sun_W_m2.map((sun) => sun * transmittance),
+    sky_W_m2: (wall.sky_W_m2 ?? 0) * transmittance,
+  }))
 
 /** The same day with tank and column in another colour. */
 export const painted = ({ day, absorptance }: { readonly day: SolutionDay; readonly absorptance: number }) =>

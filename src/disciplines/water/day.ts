@@ -9,6 +9,8 @@ export interface SunlitWall {
   readonly absorptance: number
   /** Sun on the surface through the day, evenly spaced values from midnight; empty where it never shines. */
   readonly sun_W_m2: readonly number[]
+  /** What it shines away to the open sky beyond what air of the same warmth would give back; none where left out. */
+  readonly sky_W_m2?: number
 }
 
 /** A day that repeats itself, and the tank and column that stand in it. Series are evenly spaced from midnight. */
@@ -41,6 +43,8 @@ export interface HeatPaths {
   readonly sun_J: number
   readonly column_J: number
   readonly columnSun_J: number
+  /** Shone away by tank and column to the open sky. */
+  readonly sky_J: number
   readonly pump_J: number
   readonly ground_J: number
   readonly evaporation_J: number

@@ -12,7 +12,7 @@ const ROUNDS = 60
 const CLOSED_K = 1e-7
 /** Evaporation is held at its ends outside of these: no plan with plants comes there, and one with a slip still gets a number. */
 const LIQUID_C = [0, 75] as const
-const PATHS = ['walls', 'sun', 'column', 'columnSun', 'pump', 'ground'] as const
+const PATHS = ['walls', 'sun', 'column', 'columnSun', 'sky', 'pump', 'ground'] as const
 
 type Path = (typeof PATHS)[number]
 
@@ -50,6 +50,7 @@ function weatherOf(day: SolutionDay): Weather {
     sun: none(),
     column: none(),
     columnSun: none(),
+    sky: none(),
     pump: none(),
     ground: none(),
   }
@@ -60,10 +61,12 @@ function weatherOf(day: SolutionDay): Weather {
   }
   for (const wall of day.walls) {
     const [G, sun] = [wall.conductance_W_m2_K * wall.area_m2, at(wall.sun_W_m2)]
-    const taken_m2 = (wall.conductance_W_m2_K / wall.outside_W_m2_K) * wall.absorptance * wall.area_m2
+    const through_m2 = (wall.conductance_W_m2_K / wall.outside_W_m2_K) * wall.area_m2
+    const away_W = through_m2 * (wall.sky_W_m2 ?? 0)
     for (let k = 0; k < STEPS; k++) {
       add('walls', k, G, G * air[k]!)
-      add('sun', k, 0, taken_m2 * sun[k]!)
+      add('sun', k, 0, through_m2 * wall.absorptance * sun[k]!)
+      add('sky', k, 0, -away_W)
     }
   }
   if (day.column !== null) {
@@ -75,6 +78,7 @@ function weatherOf(day: SolutionDay): Weather {
       add('column', k, G, G * air[k]!)
       // The wall gives the stream the air's warmth, and the sun's as if the air were warmer by α I/h.
       add('columnSun', k, 0, (G * wall.absorptance * sun[k]!) / wall.outside_W_m2_K)
+      add('sky', k, 0, (-G * (wall.sky_W_m2 ?? 0)) / wall.outside_W_m2_K)
     }
   }
   const pump = at(day.pump_W)
@@ -167,6 +171,7 @@ function ledger(weather: Weather, walked: ReturnType<typeof walk>): HeatPaths {
     sun_J: heat.sun,
     column_J: heat.column,
     columnSun_J: heat.columnSun,
+    sky_J: heat.sky,
     pump_J: heat.pump,
     ground_J: heat.ground,
     evaporation_J: -walked.drying_J,
@@ -194,8 +199,8 @@ function checked(day: SolutionDay): void {
  *   T(24 h) = T(0)
  *
  * Symbols  C heat capacity [J/K], T temperature [°C], G_i conductances of walls, column and ground [W/K], T_i
- *          temperatures of air and ground [°C], q_j heat of sun and pump [W], L heat of evaporation [J/kg], w evaporation [kg/s]
- * Valid    stirred tank; weather the same day after day; no loss to the clear sky; ice melts at once
+ *          temperatures of air and ground [°C], q_j heat of sun and pump less what is shone to the sky [W], L heat of evaporation [J/kg], w evaporation [kg/s]
+ * Valid    stirred tank; weather the same day after day; ice melts at once
  * Source   derived.heat-balance, exact over each step; the steady day by Newton's rule on the map of one day
  * Throws   RangeError where no heat can pass, or a wall has a negative size
  */

@@ -219,6 +219,28 @@ describe('a day of the solution', () => {
     expect(lowest_C).toBeCloseTo(37.5, 6)
   })
 
+  it('under the open sky rests where the wall’s film pays for what it shines away', () => {
+    const wall = { ...balcony.walls[0]!, area_m2: 1, conductance_W_m2_K: 6, outside_W_m2_K: 12, sun_W_m2: [] }
+    const bare = { ...balcony, air_C: [20], column: null, pump_W: [], ground: null, evaporation: null }
+    const { highest_C, heat } = solutionCourse({ ...bare, walls: [{ ...wall, sky_W_m2: 48 }] })
+    // The sol-air temperature of a wall that takes in -48 W/m2: 20 - 48/12.
+    expect(highest_C).toBeCloseTo(16, 6)
+    expect(heat.sky_J).toBeCloseTo(-(6 / 12) * 48 * 86_400, 3)
+    expect(heat.walls_J).toBeCloseTo(-heat.sky_J, 3)
+  })
+
+  it('a column under the open sky cools by what its stream carries', () => {
+    const under = (sky_W_m2: number) => ({
+      ...balcony,
+      column: { ...balcony.column!, wall: { ...balcony.column!.wall, sky_W_m2 } },
+    })
+    const [clear, covered] = [solutionCourse(under(60)), solutionCourse(under(0))]
+    expect(clear.mean_C).toBeLessThan(covered.mean_C)
+    const { wall, flow_kg_s } = balcony.column!
+    const carried = streamConductance({ flow_kg_s, wall_W_K: wall.area_m2 * wall.conductance_W_m2_K })
+    expect(clear.heat.sky_J).toBeCloseTo((-carried * 60 * 86_400) / wall.outside_W_m2_K, 3)
+  })
+
   it('follows the analytic exponential after ice has been put in', () => {
     const tank: SolutionDay = {
       ...balcony,

@@ -11,6 +11,7 @@ import type { TankFacts } from '../reservoir/tank.ts'
 import { airThroughDay, type SolutionDay, type SunlitWall } from './day.ts'
 import { saturationPressure } from './equations-air.ts'
 import { buriedConductance, groundConductance, radiationFilm, wallConductance } from './equations-heat.ts'
+import { skyLoss } from './equations-sun.ts'
 import type { SkyFacts } from './sky-facts.ts'
 
 /** What facts of other disciplines the heat of the solution needs. */
@@ -66,6 +67,8 @@ interface Skin {
   readonly colour: Colour
   readonly outdoors: boolean
   readonly sun_W_m2: readonly number[]
+  /** What a black surface that sees as much of the sky would shine away. */
+  readonly sky_W_m2: number
   readonly layers: readonly { readonly thickness_m: number; readonly conductivity_W_m_K: number }[]
 }
 
@@ -78,7 +81,22 @@ function wallOf(s: Skin): SunlitWall {
     outside_W_m2_K,
     absorptance: surfaces.rows[colours[s.colour]].absorptance,
     sun_W_m2: s.sun_W_m2,
+    sky_W_m2: s.sky_W_m2 * surfaces.rows[colours[s.colour]].emittance,
   }
+}
+
+/** An upright wall sees half of the sky. */
+const UPRIGHT = 0.5
+
+/**
+ * Heat shone away to a clear sky, of which the place's share is open; none indoors, nor where the humidity, and with it
+ * the warmth of the sky, is not known: the warmer case.
+ */
+function openSky(plan: Plan, sky: SkyFacts, { highest_C, lowest_C }: DayOf): number {
+  const humidity = plan.place?.humidity
+  if (!sky.outdoors || humidity === undefined) return 0
+  const vapour_Pa = humidity * saturationPressure({ temperature_C: highest_C })
+  return Math.max(0, skyLoss({ highest_C, lowest_C, vapour_Pa, clearShare: 1 })) * (plan.place?.sun ?? 1)
 }
 
 /** Girth and plan of the tank, means over its depth. */
@@ -95,6 +113,7 @@ function tankWalls(plan: Plan, size: { girth_m: number; plan_m2: number }, sky: 
   const colour = r?.colour ?? 'dark'
   const shade = r?.shaded === true ? shades.rows['board-or-skirt'].transmittance : 1
   const sun = (series: readonly number[]) => (day.sunny ? series.map((s) => s * shade) : [])
+  const away_W_m2 = openSky(plan, sky, day) * shade
   const skin = {
     thickness_m: heatPractice.rows.tankWall.value,
     conductivity_W_m_K: conductors.rows.polypropylene.conductivity_W_m_K,
@@ -110,6 +129,7 @@ function tankWalls(plan: Plan, size: { girth_m: number; plan_m2: number }, sky: 
       area_m2: size.girth_m * day.level.level_m * above,
       inside_W_m2_K: FILM_W_m2_K.water,
       sun_W_m2: sun(sky.wall_W_m2),
+      sky_W_m2: away_W_m2 * UPRIGHT,
       ...rest,
     }),
     // Under the lid lies air: what the lid takes in reaches the water through it.
@@ -118,6 +138,7 @@ function tankWalls(plan: Plan, size: { girth_m: number; plan_m2: number }, sky: 
       area_m2: size.plan_m2,
       inside_W_m2_K: FILM_W_m2_K.lid,
       sun_W_m2: sun(sky.ground_W_m2),
+      sky_W_m2: away_W_m2,
       ...rest,
     }),
   ]
@@ -163,6 +184,7 @@ function columnOf(plan: Plan, sky: SkyFacts, needs: HeatNeeds, day: DayOf, colum
     colour: plan.column?.colour ?? 'dark',
     outdoors: sky.outdoors,
     sun_W_m2: day.sunny ? sky.wall_W_m2.map((sun) => sun * open) : [],
+    sky_W_m2: openSky(plan, sky, day) * UPRIGHT * open,
     layers: [
       {
         thickness_m: (pipe.outside_m - pipe.bore_m) / 2,
