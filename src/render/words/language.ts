@@ -5,6 +5,7 @@ import type { FactWords } from './en/page-facts.ts'
 import type { SheetSentences } from './en/sheets.ts'
 import type { SolidViewWords } from './en/solid-view.ts'
 import type { SolidSentences } from './en/solids.ts'
+import type { TendWords } from './en/tend.ts'
 import type { Words } from './words.ts'
 
 /** Everything that is said in one language, but for the page's first screen (`page.ts` and `labels.ts` beside it). */
@@ -17,6 +18,7 @@ export interface Language {
   readonly flow: FlowWords
   readonly solidView: SolidViewWords
   readonly facts: FactWords
+  readonly tend: TendWords
 }
 
 /** Tags of the languages, each with its own name. */

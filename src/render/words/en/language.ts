@@ -7,6 +7,7 @@ import { page } from './page-facts.ts'
 import { sheetSentences } from './sheets.ts'
 import { solidViewWords } from './solid-view.ts'
 import { solidSentences } from './solids.ts'
+import { tendWords } from './tend.ts'
 
 export const language: Language = {
   words: english,
@@ -17,4 +18,5 @@ export const language: Language = {
   flow: flowWords,
   solidView: solidViewWords,
   facts: page,
+  tend: tendWords,
 }

@@ -1,4 +1,24 @@
-import { language as english } from '../en/language.ts'
+import { bookletSentences as bookletInEnglish } from '../en/booklet.ts'
+import { sheetSentences as sheetsInEnglish } from '../en/sheets.ts'
 import type { Language } from '../language.ts'
+import { bookletSentences } from './booklet.ts'
+import { pupilSentences } from './booklet-pupils.ts'
+import { flowWords } from './flow.ts'
+import { page } from './page-facts.ts'
+import { sheetSentences } from './sheets.ts'
+import { solidViewWords } from './solid-view.ts'
+import { solidSentences } from './solids.ts'
+import { spanish } from './spanish.ts'
+import { tendWords } from './tend.ts'
 
-export const language: Language = english
+export const language: Language = {
+  words: spanish,
+  sheets: { ...sheetsInEnglish, ...sheetSentences },
+  solids: solidSentences,
+  booklet: { ...bookletInEnglish, ...bookletSentences },
+  pupils: pupilSentences,
+  flow: flowWords,
+  solidView: solidViewWords,
+  facts: page,
+  tend: tendWords,
+}

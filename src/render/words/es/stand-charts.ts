@@ -1,0 +1,26 @@
+import type { StandChartWords } from '../en/stand-charts.ts'
+
+export const standChartWords: StandChartWords = {
+  gust: 'racha',
+  tank: 'en el depósito',
+  falls: 'vuelca',
+  stands: 'se sostiene',
+  strapped: 'cincha',
+  week: 'semana {week}',
+  place: 'racha del lugar',
+  refill: 'cincha o reponer bajo {volume}',
+  strapAlways: 'ningún llenado basta: cincha',
+  hour: 'hora del día, según el sol',
+  solution: 'temperatura',
+  oxygen: 'oxígeno',
+  air: 'aire',
+  full: 'depósito lleno',
+  low: 'depósito bajo',
+  wantedFrom: 'deseado, desde aquí',
+  wantedTo: 'deseado, hasta aquí',
+  limit: 'las raíces sufren por encima',
+  holds: 'el agua puede contener',
+  foot: 'al pie de la columna',
+  unhurt: 'la lechuga creció bien hasta aquí',
+  advised: 'aconsejado',
+}

@@ -1,0 +1,22 @@
+import type { TendWords } from '../en/tend.ts'
+
+/** What the third act says: care, bucket tests, today's correction. Slots in braces. */
+export const tendWords: TendWords = {
+  care: 'Lo que traen los días',
+  'care-text': 'Lo peor primero; cada uno se juzga del plan y cambia con él.',
+  bucket: 'Pruebas del cubo de la bomba',
+  'bucket-text':
+    'Deje que la bomba llene un cubo por la subida, a la altura que tiene, y anote cuánto tardó. La última prueba vale más que la caja.',
+  'bucket-add': 'Añadir una prueba',
+  test: 'prueba {n}',
+  today: 'Corrección de hoy',
+  'today-text': 'Remueva, lea, escriba lo que dicen los medidores. Un número sin unidad va en litros, mS/cm y °C.',
+  volume: 'en el depósito',
+  ec: 'conductividad',
+  ph: 'pH',
+  temp: 'temperatura',
+  work: 'Qué verter',
+  unread: '{name}: “{typed}” no se puede leer. Escríbalo como {example}.',
+  wants: 'Hace falta el volumen en el depósito.',
+  'wants-feed': 'El plan aún no tiene preparación: diga el agua, los productos y lo deseado en la solución.',
+}
