@@ -89,7 +89,7 @@ export async function equationRelations() {
     for (const f of findings) {
       const numbers = numbersIn(f.measured).filter(telling)
       const names = numbers.flatMap((n) => [...(gave.get(n) ?? gave.get(-n) ?? [])])
-      const all = [...new Set([...(table[f.id] ?? []), ...names, ...ofSource(f)])]
+      const all = [...new Set([...(table[f.id] ?? []), ...(names.length > 0 ? names : ofSource(f))])]
       if (all.length > 0) table[f.id] = all
     }
   }

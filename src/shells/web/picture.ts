@@ -59,6 +59,16 @@ function inside(drawing: Drawing, box: Rect): string {
   return text.slice(text.indexOf('</title>') + 8, text.lastIndexOf('</svg>'))
 }
 
+const out = (n: number, to: (n: number) => number): number => to(n * 100) / 100
+
+/** The box with edges on hundredths, so that rounded curves stay short. */
+const framed = ({ left, right, bottom, top }: Rect): Rect => ({
+  left: out(left, Math.floor),
+  right: out(right, Math.ceil),
+  bottom: out(bottom, Math.floor),
+  top: out(top, Math.ceil),
+})
+
 const givenOf = ({ views, ...rest }: AskedViews): Given => ({ ...rest, shown: (id) => views.includes(id) })
 
 /** What the sheets show of an evaluation; sheets without anything to show are left out. */
@@ -68,7 +78,8 @@ export function pictures(e: Evaluated, asked: AskedViews, sheets: readonly Sheet
     const sketch = e.whole || sheet.first ? sheet.draw(e, given) : null
     if (sketch === null) return []
     const { marks, ...rest } = sketch
-    return [{ ...rest, id: sheet.id, titles: sheet.titles(given), inside: inside(marks, sketch.box) }]
+    const box = framed(sketch.box)
+    return [{ ...rest, box, id: sheet.id, titles: sheet.titles(given), inside: inside(marks, box) }]
   })
 }
 
@@ -119,5 +130,5 @@ export function ghosts(
   const moves = drawn.some((d) => d.marks.length > 0)
   const named = (d: (typeof drawn)[number]): Drawing =>
     moves || d.id !== 'tower' ? d.marks : noted(d.sketch, change.part, change.note)
-  return Object.fromEntries(drawn.map((d) => [d.id, inside(named(d), d.sketch.box)]))
+  return Object.fromEntries(drawn.map((d) => [d.id, inside(named(d), framed(d.sketch.box))]))
 }

@@ -1,5 +1,6 @@
 import type { Finding, Remedy, Verdict } from '../../../findings/finding.ts'
-import { withValue } from '../../../plan/patch.ts'
+import { readQuantity } from '../../../kernel/quantity-text.ts'
+import { valueAt, withValue } from '../../../plan/patch.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 
 /** Answers of the five questions; quantities as typed. */
@@ -16,6 +17,41 @@ export interface Answers {
   } | null
 }
 
+const OUTDOORS: readonly string[] = ['balcony', 'garden', 'courtyard']
+
+/** A tower of this height stands under the sky of the answer: fewer rings where it is low, and a riser as much shorter. */
+function lowered(plan: PlanDocument, height: string): PlanDocument {
+  const metres = (path: string): number | null => {
+    const text = valueAt(plan, path)
+    const read = typeof text === 'string' ? readQuantity(text, 'm') : null
+    return read?.ok ? read.value : null
+  }
+  const ceiling = readQuantity(height, 'm')
+  const [length, pitch] = [metres('column/length'), metres('column/sites/pitch')]
+  const rings = valueAt(plan, 'column/sites/rings')
+  if (!ceiling.ok || length === null || pitch === null || typeof rings !== 'number') return plan
+  const over = length + LIFT_OUT_m - ceiling.value
+  const fewer = Math.min(rings - 1, Math.max(0, Math.ceil(over / pitch)))
+  if (fewer === 0) return plan
+  const shorter = (path: string): readonly (readonly [string, unknown])[] => {
+    const m = metres(path)
+    return m === null ? [] : [[path, `${Math.round((m - fewer * pitch) * 1000)} mm`]]
+  }
+  const puts = [
+    ['column/sites/rings', rings - fewer] as const,
+    ...shorter('column/length'),
+    ...shorter('riser/length'),
+    ...shorter('riser/outletHeight'),
+  ]
+  return puts.reduce<PlanDocument>((p, [path, value]) => withValue(p, path, value), plan)
+}
+
+/** Room over the column in which the distributor is lifted out. */
+const LIFT_OUT_m = 0.35
+
+/** Most wind that a sheltered place in a town is planned for; indoors there is none. */
+const GUST = '20 m/s'
+
 /** The plan of a common tower with the answers put in; the rest is the example's, to be measured and changed. */
 export function drafted(example: PlanDocument, answers: Answers, name: string): PlanDocument {
   const puts: readonly (readonly [string, unknown])[] = [
@@ -27,9 +63,7 @@ export function drafted(example: PlanDocument, answers: Answers, name: string): 
       {
         setting: answers.setting,
         ceiling: answers.height,
-        gust: '20 m/s',
-        airLow: '8 °C',
-        airHigh: '31 °C',
+        ...(OUTDOORS.includes(answers.setting) ? { gust: GUST } : {}),
         walkRound: '0.6 m',
       },
     ],
@@ -40,7 +74,8 @@ export function drafted(example: PlanDocument, answers: Answers, name: string): 
   const base = Object.fromEntries(
     Object.entries(example).filter(([key]) => !['measured', 'water', 'prices'].includes(key)),
   )
-  return puts.reduce<PlanDocument>((plan, [path, value]) => withValue(plan, path, value), base)
+  const plan = puts.reduce<PlanDocument>((p, [path, value]) => withValue(p, path, value), base)
+  return lowered(plan, answers.height)
 }
 
 const weight: Readonly<Record<Verdict, number>> = { fail: 100, watch: 1, unknown: 0, pass: 0 }

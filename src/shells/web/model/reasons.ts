@@ -12,3 +12,5 @@ export const reasonParts = (reason: Reason): readonly ['finding' | 'field' | 'fa
   const at = reason.indexOf(':')
   return [reason.slice(0, at) as 'finding' | 'field' | 'fact', reason.slice(at + 1)]
 }
+
+export const isReason = (text: string): text is Reason => /^(finding|field|fact):/.test(text)

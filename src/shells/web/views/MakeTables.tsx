@@ -6,15 +6,29 @@ import { materialText, patternTexts } from '../../../render/tables/cuts.ts'
 import { partTexts, totalText } from '../../../render/tables/parts.ts'
 import { stepTexts } from '../../../render/tables/steps.ts'
 import { words } from '../language.ts'
+import { ofFact, type Reason } from '../model/reasons.ts'
 import { say } from '../words.ts'
 import { useBench } from './bench.tsx'
+
+/** A heading whose numbers have one why, opened beside it. */
+function WhyHead(props: { readonly title: string; readonly why: Reason }) {
+  const bench = useBench()
+  return (
+    <h2>
+      {props.title}{' '}
+      <button type="button" class="link src" onClick={(e) => bench.explain(props.why, e.currentTarget)}>
+        {say('why')}
+      </button>
+    </h2>
+  )
+}
 
 /** How the lengths are cut, material by material. */
 export function Cuts(props: { readonly cuts: CutsFacts }) {
   const bench = useBench()
   return (
     <section data-why="fact:cuts">
-      <h2>{say('cuts')}</h2>
+      <WhyHead title={say('cuts')} why={ofFact('cuts')} />
       <For each={props.cuts.materials}>
         {(m) => (
           <>
@@ -39,7 +53,7 @@ export function Parts(props: { readonly parts: PartsFacts }) {
   const bench = useBench()
   return (
     <section data-why="fact:parts">
-      <h2>{say('parts')}</h2>
+      <WhyHead title={say('parts')} why={ofFact('parts')} />
       <table class="parts">
         <tbody>
           <For each={partTexts(props.parts, words, bench.display())}>
@@ -68,7 +82,7 @@ export function Steps(props: { readonly build: BuildFacts }) {
   const bench = useBench()
   return (
     <section class="steps" data-why="fact:steps">
-      <h2>{say('steps')}</h2>
+      <WhyHead title={say('steps')} why={ofFact('steps')} />
       <ol>
         <For each={stepTexts(props.build, words, bench.display())}>
           {(s) => (

@@ -1,4 +1,5 @@
 import { createEffect, Match, onCleanup, onMount, Show, Switch } from 'solid-js'
+import { isReason } from '../model/reasons.ts'
 import { roomNow } from '../model/room.ts'
 import type { Workbench } from '../model/workbench.ts'
 import { say } from '../words.ts'
@@ -15,6 +16,18 @@ const Make = lateView((l) => l.Make)
 const Tend = lateView((l) => l.Tend)
 const Panels = lateView((l) => l.Panels)
 const Slip = lateView((l) => l.Slip)
+
+/** Any number opens its why where it is pressed; controls keep what they do themselves. */
+function press(bench: Workbench, e: MouseEvent): void {
+  if (
+    !(e.target instanceof Element) ||
+    e.target.closest('button, a, input, select, textarea, label, summary, svg, .slip')
+  )
+    return
+  const el = e.target.closest<HTMLElement>('[data-why]')
+  const reason = el?.dataset['why']
+  if (el && reason !== undefined && isReason(reason)) bench.explain(reason, el)
+}
 
 /** Keeps the room for the drawings in step with the window. */
 function watchRoom(bench: Workbench): void {
@@ -50,15 +63,18 @@ export function Page(props: { readonly bench: Workbench }) {
   const bench = props.bench
   watchRoom(bench)
   const onKey = (e: KeyboardEvent): void => keys(bench, e)
+  const onPress = (e: MouseEvent): void => press(bench, e)
   const onDrop = (e: DragEvent): void => drop(bench, e)
   const onOver = (e: DragEvent): void => e.preventDefault()
   onMount(() => {
     document.addEventListener('keydown', onKey)
+    document.addEventListener('click', onPress)
     document.addEventListener('drop', onDrop)
     document.addEventListener('dragover', onOver)
   })
   onCleanup(() => {
     document.removeEventListener('keydown', onKey)
+    document.removeEventListener('click', onPress)
     document.removeEventListener('drop', onDrop)
     document.removeEventListener('dragover', onOver)
   })

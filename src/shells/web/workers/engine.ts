@@ -1,45 +1,27 @@
-import { evaluate } from '../../../evaluate.ts'
 import { withRemedies } from '../../../findings/prove.ts'
-import { parsePlan } from '../../../plan/document.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 import { sheetsOfDetail, sheetsOfTower } from '../drawings.ts'
 import { sheetsOfFeed } from '../feed-drawings.ts'
 import { sheetsOfFlow } from '../flow-drawing.ts'
-import { adjusted } from '../model/new-plan.ts'
 import { ghosts, pictures } from '../picture.ts'
 import { sheetsOfWater } from '../water-drawings.ts'
+import { adjustedPlan, judged } from './adjust.ts'
 import { corrected } from './correcting.ts'
 import { evaluated } from './evaluated.ts'
 import { type Answer, type Ask, type Evaluated, findingKey } from './protocol.ts'
 
 const say = (answer: Answer): void => self.postMessage(answer)
 
-const judge = (document: PlanDocument) => evaluate(parsePlan(document).plan).findings
-
-/** Changes a plan until nothing fails that a proved change can cure; only what fails is searched. */
-function adjust(task: number, document: PlanDocument): void {
-  const proved = (plan: PlanDocument) => {
-    const first = judge(plan).filter((f) => f.verdict === 'fail' && f.levers.length > 0)
-    for (const target of first) {
-      const found = withRemedies(plan, judge, (f) => findingKey(f) === findingKey(target))
-      if (found.some((f) => f.remedies.length > 0)) return found
-    }
-    return first
-  }
-  const { document: changed, made } = adjusted(document, proved)
-  say({ task, kind: 'adjusted', document: changed, made })
-}
-
 /** Proves the remedies of one finding after the other, the wanted one first; each is told as soon as it is known. */
 function remedies(task: number, document: PlanDocument, first: string | null): void {
-  const open = judge(document).filter((f) => f.levers.length > 0 && (f.verdict === 'fail' || f.verdict === 'watch'))
+  const open = judged(document).filter((f) => f.levers.length > 0 && (f.verdict === 'fail' || f.verdict === 'watch'))
   const rank = (key: string, verdict: string): number => (key === first ? 0 : verdict === 'fail' ? 1 : 2)
   const queue = open
     .map((f) => ({ key: findingKey(f), verdict: f.verdict }))
     .sort((a, b) => rank(a.key, a.verdict) - rank(b.key, b.verdict))
   say({ task, kind: 'progress', done: 0, of: queue.length })
   for (const [i, { key }] of queue.entries()) {
-    const proved = withRemedies(document, judge, (f) => findingKey(f) === key).find((f) => findingKey(f) === key)
+    const proved = withRemedies(document, judged, (f) => findingKey(f) === key).find((f) => findingKey(f) === key)
     say({ task, kind: 'proved', key, remedies: proved?.remedies ?? [] })
     say({ task, kind: 'progress', done: i + 1, of: queue.length })
   }
@@ -66,7 +48,7 @@ function answer(ask: Ask): void {
   else if (ask.kind === 'ghost') ghostAsked(ask)
   else if (ask.kind === 'correct')
     say({ task: ask.task, kind: 'corrected', lines: corrected(evaluated(ask.document), ask.typed, ask.display) })
-  else if (ask.kind === 'adjust') adjust(ask.task, ask.document)
+  else if (ask.kind === 'adjust') say({ task: ask.task, kind: 'adjusted', ...adjustedPlan(ask.document) })
   else remedies(ask.task, ask.document, ask.first)
 }
 
