@@ -136,7 +136,8 @@ function flowsOf(
   paths: Paths,
   blocked: ReadonlySet<number>,
 ): { readonly head_m: number; readonly flows_m3_s: readonly number[] } {
-  const open = paths.angles_rad.flatMap((_, i) => (blocked.has(i) ? [] : [i]))
+  const open: number[] = []
+  for (let i = 0; i < paths.angles_rad.length; i++) if (!blocked.has(i)) open.push(i)
   if (open.length === 0 || c.flow_m3_s === 0) return { head_m: 0, flows_m3_s: paths.angles_rad.map(() => 0) }
   const { circle_m, discharge, hole_m } = c.holes
   const { flow_m3_s, lean_rad, toward_rad } = c
@@ -153,12 +154,18 @@ function flowsOf(
 const widthPerFlow = (c: WettingCase): number => rivuletWidth({ ...c, flow_m3_s: 1 }) / (c.bore_m / 2)
 
 function margins(paths: Paths, flows_m3_s: readonly number[], perFlow: number): readonly number[] {
-  return paths.bare.map((byHole) =>
-    byHole.reduce((best, { margin_rad, wall }, hole) => {
+  // Asked for every row of holes that may clog: plain loops, since nothing here costs more.
+  return paths.bare.map((byHole) => {
+    let best = -Math.PI
+    for (let hole = 0; hole < byHole.length; hole++) {
       const flow = flows_m3_s[hole]!
-      return flow > 0 ? Math.max(best, margin_rad + (wall ? (perFlow * flow) / 2 : 0)) : best
-    }, -Math.PI),
-  )
+      if (flow <= 0) continue
+      const { margin_rad, wall } = byHole[hole]!
+      const margin = wall ? margin_rad + (perFlow * flow) / 2 : margin_rad
+      if (margin > best) best = margin
+    }
+    return best
+  })
 }
 
 const judged = (c: { readonly sites: readonly WetSite[] }, margin: readonly number[]): readonly SiteWetting[] =>
