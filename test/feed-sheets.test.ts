@@ -7,6 +7,7 @@ import { metric } from '../src/render/display.ts'
 import type { Circle, Drawing, Lettering, Path } from '../src/render/drawing/primitives.ts'
 import type { PaperName } from '../src/render/paper/size.ts'
 import type { SheetInput } from '../src/render/sheets/context.ts'
+import { plainFiles } from '../src/render/sheets/plain.ts'
 import { type SheetSet, sheetSet } from '../src/render/sheets/set.ts'
 import { doseTexts } from '../src/render/tables/feed.ts'
 import { orderLines } from '../src/render/tables/feed-order.ts'
@@ -123,6 +124,26 @@ describe('the sheets of the feed', () => {
     }
     expect(said('school', 'disposal')).toContain('household bleach')
     expect(said('hall', 'disposal')).not.toContain('household bleach')
+  })
+})
+
+describe('the batch as plain files', () => {
+  it('weighs to the step of the scale and near the exact dose', () => {
+    const files = plainFiles(input('balcony'))
+    const rows = files
+      .find((f) => f.name === 'batch.csv')!
+      .text.trim()
+      .split('\r\n')
+      .slice(1)
+    const doses = known(batchOf(input('balcony')).doses).filter((d) => d.mass_kg > 0)
+    expect(rows.length).toBe(doses.length)
+    for (const row of rows.slice(0, 4)) {
+      const [, mass, exact] = row.split(',').map(Number) as [number, number, number]
+      expect(Math.abs(mass * 100 - Math.round(mass * 100))).toBeLessThan(1e-6)
+      // The doses are rounded together, so that one may stand two steps off.
+      expect(Math.abs(mass - exact)).toBeLessThan(0.02)
+    }
+    expect(files.find((f) => f.name === 'batch.txt')!.text).toContain('! Goggles and gloves')
   })
 })
 

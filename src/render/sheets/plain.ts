@@ -1,7 +1,9 @@
 import { isKnown } from '../../plan/known.ts'
 import { type Cell, csv } from '../tables/csv.ts'
 import { cutsCsv } from '../tables/cuts-csv.ts'
-import { mm } from '../tables/figures.ts'
+import { refillText, weakTexts } from '../tables/feed.ts'
+import { orderLines } from '../tables/feed-order.ts'
+import { figure, mm } from '../tables/figures.ts'
 import { partsCsv } from '../tables/parts-csv.ts'
 import { context, type SheetInput } from './context.ts'
 import { levelsOf } from './marking.ts'
@@ -65,10 +67,38 @@ function steps(input: SheetInput): readonly PlainFile[] {
   return [{ name: 'steps.txt', text: `${text.join('\n\n')}\n` }]
 }
 
-/** Marks, cuts and parts as tables for a spreadsheet; parts and steps as plain text. */
+/** Doses of the batch for a spreadsheet, and its order of mixing. */
+function batch(input: SheetInput): readonly PlainFile[] {
+  const { batch: facts } = input.facts.nutrients
+  if (!isKnown(facts) || !isKnown(facts.known.doses)) return []
+  const { display, words } = input
+  const rows = facts.known.doses.known
+    .filter(({ mass_kg }) => mass_kg > 0)
+    .map(({ id, mass_kg, exact_kg, volume_m3, weakStock }): readonly Cell[] => [
+      id,
+      figure(mass_kg * 1000, 4),
+      figure(exact_kg * 1000, 4),
+      volume_m3 === null ? null : figure(volume_m3 * 1e6, 2),
+      weakStock === null ? null : figure(weakStock.dissolve_kg * 1000, 4),
+      weakStock === null ? null : figure(weakStock.draw_m3 * 1e6, 2),
+    ])
+  const head = ['product', 'weigh g', 'exact g', 'or mL', 'weak stock g in 1 L', 'of it mL']
+  const lines = orderLines(facts.known, words, display).flatMap(({ text, cautions }, i) => [
+    ...cautions.map((t) => `! ${t}`),
+    `[ ] ${i + 1}. ${text}`,
+  ])
+  const said = [...weakTexts(facts.known, words, display), ...lines, refillText(facts.known, words)]
+  return [
+    { name: 'batch.csv', text: csv(head, rows) },
+    { name: 'batch.txt', text: `${said.filter((t) => t !== '').join('\n')}\n` },
+  ]
+}
+
+/** Marks, cuts, parts and doses as tables for a spreadsheet; parts, steps and the batch as plain text. */
 export const plainFiles = (input: SheetInput): readonly PlainFile[] => [
   ...marks(input),
   { name: 'cuts.csv', text: cutsCsv(input.facts.cuts) },
   ...parts(input),
   ...steps(input),
+  ...batch(input),
 ]
