@@ -6,14 +6,13 @@ import { ionBands } from '../../render/views/ions.ts'
 import { phLadder } from '../../render/views/ph-ladder.ts'
 import { feedPractice } from '../../tables/feed-practice.ts'
 import type { Given, SheetOf } from './drawings.ts'
-import { words as said } from './language.ts'
+import { words } from './language.ts'
 import type { Evaluated } from './workers/protocol.ts'
 
 type Batch = NonNullable<ReturnType<typeof batchOf>>
 
 const batchOf = (e: Evaluated) => orNull(e.facts.nutrients.batch)
 
-const words = said.feedViews
 const CHART_mm = 58
 const ROW_mm = 6
 
@@ -51,14 +50,14 @@ const sheetOf = (
 /** Each element against its target, charges that must balance, and the ladder of pH. */
 export const sheetsOfFeed: readonly SheetOf[] = [
   sheetOf('feed-ions', (batch, _, { display }, width_mm) =>
-    ionBands({ batch, words, display, width_mm, row_mm: ROW_mm }),
+    ionBands({ batch, words: words().feedViews, display, width_mm, row_mm: ROW_mm }),
   ),
   sheetOf('feed-charge', (batch, _, { display }, width_mm) =>
-    chargeBalance({ batch, words, display, width_mm, height_mm: CHART_mm }),
+    chargeBalance({ batch, words: words().feedViews, display, width_mm, height_mm: CHART_mm }),
   ),
   sheetOf('feed-ladder', (batch, { plan }, { display }, width_mm) => {
     const pH = plan.feed?.pH
     const wanted = pH === undefined ? null : { pH, half: feedPractice.rows.phBand.high }
-    return phLadder({ batch, wanted, words, display, width_mm, height_mm: CHART_mm })
+    return phLadder({ batch, wanted, words: words().feedViews, display, width_mm, height_mm: CHART_mm })
   }),
 ]

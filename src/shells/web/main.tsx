@@ -3,13 +3,17 @@ import { render } from 'solid-js/web'
 import './style/page.css'
 import { fetchFirst } from './first.ts'
 import { listPlans } from './model/plans.ts'
+import { keptLanguage } from './model/settings.ts'
 import { createWorkbench } from './model/workbench.ts'
 import { arrive, painted } from './views/arriving.ts'
 import { Page } from './views/Page.tsx'
+import { fetchWords } from './words.ts'
 
 const root = document.getElementById('page')
 if (root) {
-  const [first, plans] = await Promise.all([fetchFirst(), listPlans().catch(() => [])])
+  const tag = keptLanguage()
+  document.documentElement.lang = tag
+  const [first, plans] = await Promise.all([fetchFirst(), listPlans().catch(() => []), fetchWords(tag)])
   render(() => {
     const bench = createWorkbench(first.evaluated)
     const [open, setOpen] = createSignal(false)

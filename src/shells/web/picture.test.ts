@@ -6,8 +6,12 @@ import { metric } from '../../render/display.ts'
 import { sheetsOfDetail, sheetsOfTower } from './drawings.ts'
 import type { First } from './first.ts'
 import { type AskedViews, ghosts, pictures } from './picture.ts'
+import { speak } from './words.ts'
 import { evaluated } from './workers/evaluated.ts'
 import { firstAnswer } from './workers/first-answer.ts'
+import { firstWordsOf } from './workers/first-words.ts'
+
+speak(firstWordsOf('en'))
 
 const sheets = [...sheetsOfTower, ...sheetsOfDetail]
 const asked: AskedViews = {

@@ -50,7 +50,7 @@ const pump = sheetOf('chart-pump', ['pump', 'riser'], (e, { display }, width_mm)
     pumpCurve({
       facts: e.facts.hydraulics,
       needed_m3_s: e.plan.riser?.neededFlow_m3_s ?? null,
-      words: words.waterPath,
+      words: words().waterPath,
       display,
       width_mm: width_mm - AXIS_mm,
       height_mm: width_mm * 0.62,
@@ -64,7 +64,7 @@ const tank = sheetOf('chart-levels', ['reservoir'], (e, { display, room_mm }, wi
   const wide = scaleFor(tankWidth(facts), Math.max(20, width_mm - LABELS_mm))
   const scale = Math.max(wide, scaleFor(facts.tank.depth_m, room_mm * 0.4))
   const cover_m = e.plan.pump?.minimumDepth_m ?? null
-  return sketch(levels({ facts, cover_m, words: words.waterPath, display, ratio: 1000 / scale }), scale)
+  return sketch(levels({ facts, cover_m, words: words().waterPath, display, ratio: 1000 / scale }), scale)
 })
 
 const wetting = sheetOf('chart-wetting', ['column'], (e, { room_mm }, width_mm) => {
@@ -73,19 +73,19 @@ const wetting = sheetOf('chart-wetting', ['column'], (e, { room_mm }, width_mm) 
   if (facts === null || layout === null) return null
   const high = scaleFor(layout.columnLength_m, room_mm * 0.9)
   const scale = Math.max(high, scaleFor(layout.circumference_m, Math.max(20, width_mm - KEY_mm)))
-  return sketch(wettingMapView({ facts, layout, at: 'worst', words: words.waterPath, ratio: 1000 / scale }), scale)
+  return sketch(wettingMapView({ facts, layout, at: 'worst', words: words().waterPath, ratio: 1000 / scale }), scale)
 })
 
 const tipping = sheetOf('chart-tipping', ['place', 'drain'], (e, { display }, width_mm) => {
   const facts = orNull(e.facts.structure.tipping)
   const size = { width_mm: width_mm - AXIS_mm, height_mm: width_mm * 0.62 }
-  return facts === null ? null : sketch(tippingChart({ facts, words: words.standCharts, display, ...size }))
+  return facts === null ? null : sketch(tippingChart({ facts, words: words().standCharts, display, ...size }))
 })
 
 const day = sheetOf('chart-day', ['reservoir', 'roots', 'place'], (e, { display }, width_mm) => {
   const facts = e.facts.day === null ? null : orNull(e.facts.day)
   const size = { width_mm: width_mm - AXIS_mm, height_mm: width_mm }
-  return facts === null ? null : sketch(dayCourse({ facts, words: words.standCharts, display, ...size }))
+  return facts === null ? null : sketch(dayCourse({ facts, words: words().standCharts, display, ...size }))
 })
 
 /** Pump, levels, wetted sites, tipping and a hot day, each beside the part that it tells of. */

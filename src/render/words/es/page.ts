@@ -147,6 +147,7 @@ export const page: PageWords = {
   'night-desk': 'Mesa de noche',
   'day-desk': 'Mesa de día',
   lengths: 'Longitudes',
+  language: 'Idioma',
   tools: 'Herramientas',
   // plans
   'open-plan': 'Planes de la carpeta',

@@ -23,7 +23,7 @@ function flat(value: unknown, path: string, into: Map<string, string>): Map<stri
 }
 
 const named = (path: string): string => {
-  const name = placeName(path, words)
+  const name = placeName(path, words())
   return name === path ? label(path, fieldAt(path)) : name
 }
 
@@ -52,7 +52,7 @@ export function findingDifferences(
   const b = new Map(there.map((f) => [findingKey(f), f]))
   return [...new Set([...a.keys(), ...b.keys()])]
     .map((key) => ({
-      name: words.findings[(a.get(key) ?? b.get(key))!.id]?.short ?? key,
+      name: words().findings[(a.get(key) ?? b.get(key))!.id]?.short ?? key,
       here: judged(a.get(key), display),
       there: judged(b.get(key), display),
     }))

@@ -1,15 +1,16 @@
 import type { Remedy } from '../../../findings/finding.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 import type { Display } from '../../../render/display.ts'
+import { tongue } from '../language.ts'
 import type { AskedViews, Change, Picture } from '../picture.ts'
 import type { TypedReadings } from '../workers/correcting.ts'
 import type { Answer, Ask, Evaluated } from '../workers/protocol.ts'
 import type { Adjusted } from './new-plan.ts'
 
-const WORKER = new URL('assets/engine.js', document.baseURI)
+const address = (): URL => new URL('assets/engine.js', document.baseURI)
 
 const worker = (onAnswer: (answer: Answer) => void): Worker => {
-  const made = new Worker(WORKER, { type: 'module' })
+  const made = new Worker(address(), { type: 'module', name: tongue() })
   made.onmessage = ({ data }: MessageEvent<Answer>) => onAnswer(data)
   return made
 }

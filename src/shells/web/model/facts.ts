@@ -1,4 +1,5 @@
-import { page } from '../../../render/words/en/page-facts.ts'
+import type { FactWords } from '../../../render/words/en/page-facts.ts'
+import { language } from '../language.ts'
 
 /** A computed number that is no finding: what it is, and the fields from which it follows. */
 export interface FactWhy {
@@ -7,7 +8,7 @@ export interface FactWhy {
   readonly inputs: readonly string[]
 }
 
-const inputs: Readonly<Record<keyof typeof page, readonly string[]>> = {
+const inputs: Readonly<Record<keyof FactWords, readonly string[]>> = {
   findings: [],
   saved: [],
   scale: [],
@@ -39,6 +40,10 @@ const inputs: Readonly<Record<keyof typeof page, readonly string[]>> = {
   cuts: ['stock/lengths', 'stock/kerf', 'stock/trim'],
 }
 
-export const facts: Readonly<Record<string, FactWhy>> = Object.fromEntries(
-  Object.entries(page).map(([id, [name, about]]) => [id, { name, about, inputs: inputs[id as keyof typeof page] }]),
-)
+const known = (id: string): id is keyof FactWords => Object.hasOwn(inputs, id)
+
+export function factWhy(id: string): FactWhy | null {
+  if (!known(id)) return null
+  const [name, about] = language().facts[id]
+  return { name, about, inputs: inputs[id] }
+}

@@ -21,5 +21,5 @@ export const downloadPlan = (plan: PlanDocument): void =>
 export function planFrom(text: string): { readonly document: PlanDocument } | { readonly why: string } {
   const { document, issues } = readPlanText(text)
   const refused = Object.keys(document).length === 0 || issues.some((i) => i.problem.startsWith('version'))
-  return refused ? { why: issues.map((i) => issueText(i, words)).join(' ') } : { document }
+  return refused ? { why: issues.map((i) => issueText(i, words())).join(' ') } : { document }
 }

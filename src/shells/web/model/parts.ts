@@ -31,13 +31,13 @@ export const parts = [
     fields: ['crops', 'column/sites/canopy', 'lamps'],
     stop: { side: 'right', y: 490 },
   },
-  { id: 'drain', of: ['drain', 'column/base'], fields: ['drain', 'column/base'], stop: { side: 'right', y: 584 } },
-  { id: 'water', of: ['water'], fields: ['water', 'place/altitude'], stop: { side: 'feed', y: 630 } },
+  { id: 'drain', of: ['drain', 'column/base'], fields: ['drain', 'column/base'], stop: { side: 'right', y: 552 } },
+  { id: 'water', of: ['water'], fields: ['water', 'place/altitude'], stop: { side: 'feed', y: 602 } },
   {
     id: 'shelf',
     of: ['feed/shelf'],
     fields: ['feed/shelf', 'feed/scale', 'feed/fineScale'],
-    stop: { side: 'feed', y: 672 },
+    stop: { side: 'feed', y: 652 },
   },
   {
     id: 'batch',
@@ -55,7 +55,7 @@ export const parts = [
       ],
       ...['feed/dumpTo', 'feed/sanitiser'],
     ],
-    stop: { side: 'feed', y: 714 },
+    stop: { side: 'feed', y: 702 },
   },
   {
     id: 'reservoir',

@@ -14,11 +14,11 @@ export type Saved =
   | { readonly kind: 'conflict'; readonly theirs: Kept | null }
   | { readonly kind: 'failed'; readonly problem: string }
 
-const base = new URL('api/plans', document.baseURI)
-const address = (id: string): URL => new URL(`plans/${id}`, base)
+const base = (): URL => new URL('api/plans', document.baseURI)
+const address = (id: string): URL => new URL(`plans/${id}`, base())
 
 export async function listPlans(): Promise<readonly Listed[]> {
-  const answer = await fetch(base)
+  const answer = await fetch(base())
   return answer.ok ? ((await answer.json()) as readonly Listed[]) : []
 }
 

@@ -1,9 +1,11 @@
 import { createSignal } from 'solid-js'
+import { isLanguage, type LanguageTag } from '../../../render/words/language.ts'
 
 /** What the page keeps for this person on this machine; no plan depends on it. */
 export interface Settings {
   readonly desk: 'day' | 'night'
   readonly lengths: 'mm' | 'in'
+  readonly language: LanguageTag
   readonly views: readonly string[]
   /** Plan that was open last. */
   readonly last: string | null
@@ -11,11 +13,15 @@ export interface Settings {
 
 const KEY = 'rootfall'
 
+/** The first language of the browser that the page speaks. */
+const ofBrowser = (): LanguageTag => navigator.languages.map((l) => l.slice(0, 2)).find(isLanguage) ?? 'en'
+
 function read(): Settings {
   const night = matchMedia('(prefers-color-scheme: dark)').matches
   const fresh: Settings = {
     desk: night ? 'night' : 'day',
     lengths: 'mm',
+    language: ofBrowser(),
     views: ['elevation', 'unrolled', 'section', 'feed', 'water'],
     last: null,
   }
@@ -24,6 +30,7 @@ function read(): Settings {
     return {
       desk: json.desk === 'day' || json.desk === 'night' ? json.desk : fresh.desk,
       lengths: json.lengths === 'in' ? 'in' : 'mm',
+      language: isLanguage(String(json.language)) ? (json.language as LanguageTag) : fresh.language,
       views: Array.isArray(json.views) && json.views.length > 0 ? json.views.map(String) : fresh.views,
       last: typeof json.last === 'string' ? json.last : null,
     }
@@ -31,6 +38,8 @@ function read(): Settings {
     return fresh
   }
 }
+
+export const keptLanguage = (): LanguageTag => read().language
 
 /** Settings as a signal; every change is kept. */
 export function kept(): readonly [() => Settings, (next: Settings) => void] {

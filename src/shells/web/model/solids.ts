@@ -1,11 +1,11 @@
 import type { PlanDocument } from '../../../plan/plan.ts'
 import type { SolidAnswer } from '../workers/solids.ts'
 
-const WORKER = new URL('assets/solids.js', document.baseURI)
+const address = (): URL => new URL('assets/solids.js', document.baseURI)
 
 /** The tower's meshes, made in a worker of its own; `cancel` ends it at once. */
 export function solidMade(plan: PlanDocument): { readonly answer: Promise<SolidAnswer>; readonly cancel: () => void } {
-  const worker = new Worker(WORKER, { type: 'module' })
+  const worker = new Worker(address(), { type: 'module' })
   const answer = new Promise<SolidAnswer>((done) => {
     worker.onmessage = ({ data }: MessageEvent<SolidAnswer>) => {
       worker.terminate()

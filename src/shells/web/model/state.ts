@@ -3,6 +3,7 @@ import type { Remedy } from '../../../findings/finding.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 import { type Display, metric } from '../../../render/display.ts'
 import type { AskedViews, Picture } from '../picture.ts'
+import { firstWords } from '../words.ts'
 import { type Evaluated, findingKey } from '../workers/protocol.ts'
 import { begun, type History } from './history.ts'
 import type { PartId } from './parts.ts'
@@ -59,6 +60,8 @@ export function createState(example: PlanDocument) {
   const findings = createMemo(() => new Map((evaluated()?.findings ?? []).map((f) => [findingKey(f), f])))
   const display = createMemo<Display>(() => ({
     ...metric,
+    decimal: firstWords().decimal,
+    units: firstWords().units,
     lengths: settings().lengths,
     inchParts: evaluated()?.plan.tools?.tape === '1/32 in' ? 32 : 16,
     currency: evaluated()?.plan.prices?.currency ?? '',

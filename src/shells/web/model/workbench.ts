@@ -2,6 +2,7 @@ import { batch } from 'solid-js'
 import type { Remedy } from '../../../findings/finding.ts'
 import { valueAt } from '../../../plan/patch.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
+import type { LanguageTag } from '../../../render/words/language.ts'
 import { label, say } from '../words.ts'
 import type { Evaluated } from '../workers/protocol.ts'
 import { ghostInWorker } from './engine.ts'
@@ -73,6 +74,12 @@ export function createWorkbench(first: Evaluated) {
     explain: (reason: Reason, back: HTMLElement | SVGElement) =>
       s.setSlip({ reason, beside: back.getBoundingClientRect(), back }),
     resolveConflict: (choice: 'mine' | 'theirs' | 'both') => resolveConflict(s, saving, choice),
+    /** The page is drawn anew in another language once the plan is safe; else at its next start. */
+    speak: async (language: LanguageTag): Promise<void> => {
+      s.setSettings({ language })
+      await saving.settle()
+      if (s.saved().kind === 'saved' || s.saved().kind === 'example') location.reload()
+    },
     undo: () => move(undo(s.history())),
     redo: () => move(redo(s.history())),
   }

@@ -1,5 +1,5 @@
 import { createSignal, Show } from 'solid-js'
-import { bookletSentences as words } from '../../../render/words/en/booklet.ts'
+import { language, tongue } from '../language.ts'
 import { bookletMade } from '../model/booklet.ts'
 import { download } from '../model/files.ts'
 import { freshId } from '../model/plans.ts'
@@ -19,7 +19,13 @@ export function Booklet() {
   const [working, setWorking] = createSignal<(() => void) | null>(null)
   const [said, setSaid] = createSignal('')
   const make = async (want: 'html' | 'pdf'): Promise<void> => {
-    const job = bookletMade({ document: bench.document(), display: bench.display(), date: today(), want })
+    const job = bookletMade({
+      document: bench.document(),
+      display: bench.display(),
+      date: today(),
+      want,
+      language: tongue(),
+    })
     setWorking(() => () => {
       job.cancel()
       setWorking(null)
@@ -36,19 +42,19 @@ export function Booklet() {
   }
   return (
     <section class="sheets booklet">
-      <h2>{words['make-title']}</h2>
-      <p>{words['make-what']}</p>
+      <h2>{language().booklet['make-title']}</h2>
+      <p>{language().booklet['make-what']}</p>
       <p class="choices">
         <button type="button" class="do" disabled={working() !== null} onClick={() => void make('html')}>
-          {words['make-html']}
+          {language().booklet['make-html']}
         </button>
         <button type="button" class="do" disabled={working() !== null} onClick={() => void make('pdf')}>
-          {words['make-pdf']}
+          {language().booklet['make-pdf']}
         </button>
         <Show when={working()}>
           {(cancel) => (
             <>
-              <span role="status">{words['make-working']}</span>
+              <span role="status">{language().booklet['make-working']}</span>
               <button type="button" class="link" onClick={() => cancel()()}>
                 {say('cancel')}
               </button>

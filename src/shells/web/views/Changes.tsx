@@ -8,7 +8,7 @@ import { useBench } from './bench.tsx'
 import { PanelFrame } from './PanelFrame.tsx'
 
 const placed = (path: string): string => {
-  const name = placeName(path, words)
+  const name = placeName(path, words())
   return name === path ? label(path, fieldAt(path)) : name
 }
 

@@ -4,7 +4,7 @@ import type { Issue } from '../../../plan/issue.ts'
 import { valueAt } from '../../../plan/patch.ts'
 import { entryOf, stepped } from '../model/entry.ts'
 import { fieldAt } from '../model/fields.ts'
-import { label, say } from '../words.ts'
+import { choiceName, label, say } from '../words.ts'
 import { late } from './arriving.ts'
 import { useBench } from './bench.tsx'
 import { fieldId } from './focus.ts'
@@ -108,7 +108,7 @@ function ChoiceInput(props: { readonly path: string }) {
   const value = () => valueAt(bench.document(), props.path)
   const options = (): readonly (readonly [string, string])[] => {
     const f = field()
-    if (f.kind === 'choice') return f.of.map((c) => [c, c])
+    if (f.kind === 'choice') return f.of.map((c) => [c, choiceName(c)])
     return [
       ['true', say('yes')],
       ['false', say('no')],

@@ -1,8 +1,13 @@
 import { For, Show } from 'solid-js'
+import { type LanguageTag, languageNames } from '../../../render/words/language.ts'
 import { viewList } from '../drawings.ts'
+import { tongue } from '../language.ts'
 import type { Panel } from '../model/state.ts'
 import { say, sayable } from '../words.ts'
 import { useBench } from './bench.tsx'
+
+const tags = Object.keys(languageNames) as LanguageTag[]
+const other = (): LanguageTag => tags[(tags.indexOf(tongue()) + 1) % tags.length]!
 
 const clock = (at_ms: number): string => {
   const d = new Date(at_ms)
@@ -89,6 +94,18 @@ export function Foot() {
         >
           <span classList={{ now: bench.settings().lengths === 'mm' }}>mm</span> /{' '}
           <span classList={{ now: bench.settings().lengths === 'in' }}>in</span>
+        </button>
+        <button type="button" aria-label={say('language')} onClick={() => void bench.speak(other())}>
+          <For each={tags}>
+            {(tag, i) => (
+              <>
+                {i() > 0 ? ' / ' : ''}
+                <span lang={tag} title={languageNames[tag]} classList={{ now: tag === tongue() }}>
+                  {tag}
+                </span>
+              </>
+            )}
+          </For>
         </button>
         <button
           type="button"

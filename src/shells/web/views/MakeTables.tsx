@@ -32,9 +32,9 @@ export function Cuts(props: { readonly cuts: CutsFacts }) {
       <For each={props.cuts.materials}>
         {(m) => (
           <>
-            <p>{materialText(m, words, bench.display())}</p>
+            <p>{materialText(m, words(), bench.display())}</p>
             <ul class="patterns">
-              <For each={patternTexts(m, words, bench.display())}>
+              <For each={patternTexts(m, words(), bench.display())}>
                 {(p) => (
                   <li>
                     <b>{p.times} ×</b> {p.length}: {p.pieces} <span class="u">({p.rest})</span>
@@ -56,7 +56,7 @@ export function Parts(props: { readonly parts: PartsFacts }) {
       <WhyHead title={say('parts')} why={ofFact('parts')} />
       <table class="parts">
         <tbody>
-          <For each={partTexts(props.parts, words, bench.display())}>
+          <For each={partTexts(props.parts, words(), bench.display())}>
             {(p) => (
               <tr>
                 <th scope="row">
@@ -72,7 +72,7 @@ export function Parts(props: { readonly parts: PartsFacts }) {
           </For>
         </tbody>
       </table>
-      <p class="src">{totalText(props.parts, words, bench.display())}</p>
+      <p class="src">{totalText(props.parts, words(), bench.display())}</p>
     </section>
   )
 }
@@ -84,7 +84,7 @@ export function Steps(props: { readonly build: BuildFacts }) {
     <section class="steps" data-why="fact:steps">
       <WhyHead title={say('steps')} why={ofFact('steps')} />
       <ol>
-        <For each={stepTexts(props.build, words, bench.display())}>
+        <For each={stepTexts(props.build, words(), bench.display())}>
           {(s) => (
             <li>
               <h3>

@@ -136,7 +136,7 @@ function Pump(props: Asked) {
           <For each={keys}>
             {(key) => (
               <Text
-                name={words.places[`pump/${key}`] ?? key}
+                name={words().places[`pump/${key}`] ?? key}
                 value={pump()[key]}
                 set={(value) => props.set({ pump: { ...pump(), [key]: value } })}
               />
@@ -158,7 +158,7 @@ export function NewPlan() {
     setWorking(true)
     const name = `${answers().crops[0] ?? say('roots')}, ${answers().setting}`
     const { document, made } = await adjustedInWorker(drafted(firstExample, answers(), name))
-    const list = made.map((r) => `${placeName(r.set, words)} ${String(r.to)}`).join(', ')
+    const list = made.map((r) => `${placeName(r.set, words())} ${String(r.to)}`).join(', ')
     await bench.takeUp(made.length === 0 ? document : { ...document, note: say('new-done', { list }) }, true)
   }
   return (

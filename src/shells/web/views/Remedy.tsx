@@ -17,12 +17,12 @@ export function RemedyView(props: { readonly finding: Finding; readonly remedy: 
   const bench = useBench()
   const key = () => findingKey(props.finding)
   const held = () => bench.ghost()?.key === key() && bench.ghost()?.remedy === props.remedy
-  const also = () => props.remedy.alsoCures.map((id) => words.findings[id]?.short ?? id)
-  const revealed = () => props.remedy.reveals.map((name) => words.findings[name.split(' ')[0] ?? '']?.short ?? name)
+  const also = () => props.remedy.alsoCures.map((id) => words().findings[id]?.short ?? id)
+  const revealed = () => props.remedy.reveals.map((name) => words().findings[name.split(' ')[0] ?? '']?.short ?? name)
   return (
     <div class="rem" classList={{ held: held() }}>
       <p class="rh" data-why={ofField(props.remedy.set)}>
-        {placeName(props.remedy.set, words)} <s>{told(props.remedy.from)}</s> <span class="ar">→</span>{' '}
+        {placeName(props.remedy.set, words())} <s>{told(props.remedy.from)}</s> <span class="ar">→</span>{' '}
         <b>{told(props.remedy.to)}</b>
       </p>
       <p class="ba" data-why={ofFinding(key())}>

@@ -1,5 +1,6 @@
 import { strToU8, zipSync } from 'fflate'
 import { createSignal, Show } from 'solid-js'
+import { tongue } from '../language.ts'
 import { download } from '../model/files.ts'
 import { freshId } from '../model/plans.ts'
 import { sheetsMade } from '../model/sheets.ts'
@@ -17,7 +18,13 @@ export function Sheets() {
   const [working, setWorking] = createSignal<(() => void) | null>(null)
   const [said, setSaid] = createSignal('')
   const make = async (want: 'pdf' | 'files'): Promise<void> => {
-    const job = sheetsMade({ document: bench.document(), display: bench.display(), date: today(), want })
+    const job = sheetsMade({
+      document: bench.document(),
+      display: bench.display(),
+      date: today(),
+      want,
+      language: tongue(),
+    })
     setWorking(() => () => {
       job.cancel()
       setWorking(null)

@@ -6,7 +6,7 @@ import { valueAt } from '../../../plan/patch.ts'
 import { findingText, placeName } from '../../../render/words/sentences.ts'
 import { sources } from '../../../tables/sources.ts'
 import { words } from '../language.ts'
-import { facts } from '../model/facts.ts'
+import { factWhy } from '../model/facts.ts'
 import { fieldAt } from '../model/fields.ts'
 import { reasonParts } from '../model/reasons.ts'
 import { label, say } from '../words.ts'
@@ -99,7 +99,7 @@ function Reasoned() {
 
 function OfFinding(props: { readonly finding: Finding }) {
   const bench = useBench()
-  const text = () => findingText(props.finding, words, bench.display())
+  const text = () => findingText(props.finding, words(), bench.display())
   return (
     <>
       <h3>{text().short}</h3>
@@ -133,15 +133,15 @@ function OfField(props: { readonly path: string }) {
     ...new Set(
       (bench.evaluated()?.findings ?? [])
         .filter((f) => f.levers.some((l) => l.set === props.path))
-        .map((f) => words.findings[f.id]?.short ?? f.id),
+        .map((f) => words().findings[f.id]?.short ?? f.id),
     ),
   ]
   return (
     <>
       <h3>
-        {words.places[props.path.replace(/\/\d+/g, '')] === undefined
+        {words().places[props.path.replace(/\/\d+/g, '')] === undefined
           ? label(props.path, field())
-          : placeName(props.path, words)}
+          : placeName(props.path, words())}
       </h3>
       <p>{say(value() === undefined ? 'field-empty' : 'field-why', { about: field()?.about ?? '' })}</p>
       <p class="src">{bounds()}</p>
@@ -160,7 +160,7 @@ function OfField(props: { readonly path: string }) {
 }
 
 function OfFact(props: { readonly id: string }) {
-  const fact = () => facts[props.id]
+  const fact = () => factWhy(props.id)
   return (
     <>
       <h3>{fact()?.name ?? say('of-own')}</h3>

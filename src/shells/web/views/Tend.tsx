@@ -1,16 +1,16 @@
 import { createSignal, For, Show } from 'solid-js'
 import { valueAt } from '../../../plan/patch.ts'
 import { show } from '../../../render/display.ts'
-import { type TendWords, tendWords } from '../../../render/words/en/tend.ts'
+import type { TendWords } from '../../../render/words/en/tend.ts'
 import { fill } from '../../../render/words/fill.ts'
-import { short } from '../first.ts'
+import { language } from '../language.ts'
 import { correctedInWorker } from '../model/engine.ts'
 import { fieldAt, leaves } from '../model/fields.ts'
 import { limitOf } from '../model/limits.ts'
 import { worstFirst } from '../model/order.ts'
 import { ofFact, ofField, ofFinding } from '../model/reasons.ts'
 import { cared, tended } from '../model/tended.ts'
-import { label, say } from '../words.ts'
+import { label, say, short } from '../words.ts'
 import { findingKey } from '../workers/protocol.ts'
 import { useBench } from './bench.tsx'
 import { FieldInput } from './FieldInput.tsx'
@@ -26,8 +26,8 @@ function Care() {
   }
   return (
     <section class="care">
-      <h2>{tendWords.care}</h2>
-      <p class="src">{tendWords['care-text']}</p>
+      <h2>{language().tend.care}</h2>
+      <p class="src">{language().tend['care-text']}</p>
       <table>
         <tbody>
           <For each={mine()}>
@@ -67,12 +67,12 @@ function Bucket() {
   const tests = (): readonly unknown[] => (valueAt(bench.document(), TESTS) as unknown[] | undefined) ?? []
   return (
     <section>
-      <h2>{tendWords.bucket}</h2>
-      <p class="src">{tendWords['bucket-text']}</p>
+      <h2>{language().tend.bucket}</h2>
+      <p class="src">{language().tend['bucket-text']}</p>
       <For each={tests().map((_, i) => `${TESTS}/${i}`)}>
         {(path, i) => (
           <div class="record">
-            <h3 data-why={ofField(path)}>{fill(tendWords.test, { n: String(i() + 1) })}</h3>
+            <h3 data-why={ofField(path)}>{fill(language().tend.test, { n: String(i() + 1) })}</h3>
             <For each={leaves(bench.document(), path).map((l) => l.path)}>
               {(leaf) => (
                 <div class="fd" data-why={ofField(leaf)}>
@@ -93,7 +93,7 @@ function Bucket() {
       </For>
       <p class="act">
         <button type="button" class="do" onClick={() => bench.set(TESTS, [...tests(), {}])}>
-          {tendWords['bucket-add']}
+          {language().tend['bucket-add']}
         </button>
       </p>
     </section>
@@ -112,8 +112,8 @@ function Today() {
   }
   return (
     <section>
-      <h2>{tendWords.today}</h2>
-      <p class="src">{tendWords['today-text']}</p>
+      <h2>{language().tend.today}</h2>
+      <p class="src">{language().tend['today-text']}</p>
       <form
         onSubmit={(e) => {
           e.preventDefault()
@@ -123,7 +123,7 @@ function Today() {
         <For each={readings}>
           {(key) => (
             <label class="ask">
-              <span>{tendWords[key]}</span>
+              <span>{language().tend[key]}</span>
               <input
                 type="text"
                 autocomplete="off"
@@ -135,7 +135,7 @@ function Today() {
         </For>
         <p class="act">
           <button type="submit" class="do">
-            {tendWords.work}
+            {language().tend.work}
           </button>
         </p>
       </form>

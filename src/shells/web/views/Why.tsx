@@ -27,7 +27,7 @@ function inputsOf(finding: Finding): readonly string[] {
 export function Why(props: { readonly finding: Finding }) {
   const bench = useBench()
   const key = () => findingKey(props.finding)
-  const text = () => findingText(props.finding, words, bench.display())
+  const text = () => findingText(props.finding, words(), bench.display())
   const remedies = (): readonly Remedy[] => bench.remedies()[key()] ?? []
   const held = (): Remedy | null => (bench.ghost()?.key === key() ? bench.ghost()!.remedy : null)
   const source = () => sources[props.finding.source]
@@ -77,7 +77,12 @@ export function Inputs(props: { readonly paths: readonly string[] }) {
         <For each={props.paths}>
           {(path) => (
             <li data-why={ofField(path)}>
-              <button type="button" class="link" onClick={() => goToField(bench, path)} title={placeName(path, words)}>
+              <button
+                type="button"
+                class="link"
+                onClick={() => goToField(bench, path)}
+                title={placeName(path, words())}
+              >
                 {label(path, fieldAt(path))}
               </button>
               <span classList={{ blank: shown(path) === '' }}>{shown(path)}</span>

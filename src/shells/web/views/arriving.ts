@@ -1,4 +1,5 @@
 import { type Component, createComponent, createMemo, createSignal, type JSX, untrack } from 'solid-js'
+import { fetchLanguage, tongue } from '../language.ts'
 
 type Late = typeof import('./late.ts')
 
@@ -11,7 +12,7 @@ export { late }
 export async function arrive(): Promise<Late> {
   const there = late()
   if (there) return there
-  const module = await import('./late.ts')
+  const [module] = await Promise.all([import('./late.ts'), fetchLanguage(tongue())])
   setLate(() => module)
   return module
 }

@@ -16,16 +16,15 @@ import { faceFiles } from '../../../render/booklet/faces.ts'
 import { bookletAsHtml, bookletAsPdf } from '../../../render/booklet/make.ts'
 import type { Display } from '../../../render/display.ts'
 import type { Face } from '../../../render/drawing/primitives.ts'
-import { bookletSentences } from '../../../render/words/en/booklet.ts'
-import { pupilSentences } from '../../../render/words/en/booklet-pupils.ts'
-import { english } from '../../../render/words/en/english.ts'
-import { sheetSentences } from '../../../render/words/en/sheets.ts'
+import type { LanguageTag } from '../../../render/words/language.ts'
+import { fetchLanguage, language } from '../language.ts'
 
 export interface BookletAsk {
   readonly document: PlanDocument
   readonly display: Display
   readonly date: string
   readonly want: 'html' | 'pdf'
+  readonly language: LanguageTag
 }
 
 export type BookletAnswer =
@@ -61,14 +60,16 @@ function base64(of: Uint8Array): string {
   return btoa(text)
 }
 
-async function made({ document, display, date, want }: BookletAsk): Promise<BookletAnswer> {
+async function made({ document, display, date, want, language: tag }: BookletAsk): Promise<BookletAnswer> {
+  await fetchLanguage(tag)
+  const spoken = language()
   const { plan } = parsePlan(document)
   const { facts, findings } = evaluate(plan)
   const input = {
-    ...{ plan, facts, findings, words: english, sentences: sheetSentences },
+    ...{ plan, facts, findings, words: spoken.words, sentences: spoken.sheets },
     ...{
-      booklet: bookletSentences,
-      pupils: pupilSentences,
+      booklet: spoken.booklet,
+      pupils: spoken.pupils,
       display,
       paper: plan.tools?.paper ?? 'A4',
       date,

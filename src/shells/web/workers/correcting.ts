@@ -4,9 +4,8 @@ import type { Unit } from '../../../kernel/units.ts'
 import { orNull } from '../../../plan/known.ts'
 import type { Display } from '../../../render/display.ts'
 import { correctionTexts } from '../../../render/tables/correction.ts'
-import { tendWords } from '../../../render/words/en/tend.ts'
 import { fill } from '../../../render/words/fill.ts'
-import { words } from '../language.ts'
+import { language, words } from '../language.ts'
 import type { Evaluated } from './protocol.ts'
 
 /** Readings of today as typed. */
@@ -35,7 +34,7 @@ function read(name: keyof typeof forms, text: string): Read {
   const found = readQuantity(BARE.test(typed) ? `${typed} ${bare}` : typed, unit)
   return found.ok
     ? { value: found.value }
-    : { wrong: fill(tendWords.unread, { name: tendWords[name], typed, example }) }
+    : { wrong: fill(language().tend.unread, { name: language().tend[name], typed, example }) }
 }
 
 function readPh(text: string): Read {
@@ -44,7 +43,7 @@ function readPh(text: string): Read {
   const value = Number(typed.replace(',', '.'))
   return value >= PH.low && value <= PH.high
     ? { value }
-    : { wrong: fill(tendWords.unread, { name: tendWords.ph, typed, example: '6.3' }) }
+    : { wrong: fill(language().tend.unread, { name: language().tend.ph, typed, example: '6.3' }) }
 }
 
 /** What to pour in today, in sentences; or why that cannot be said. */
@@ -55,8 +54,8 @@ export function corrected({ plan, facts }: Evaluated, typed: TypedReadings, disp
   const [volume_m3, conductivity_S_m, pH, temp] = reads.map((r) => ('value' in r ? r.value : null))
   const { nutrients, tank } = facts
   const [batch, blend] = [orNull(nutrients.batch), orNull(nutrients.blend)]
-  if (batch === null || blend === null) return [tendWords['wants-feed']]
-  if (volume_m3 === null || volume_m3 === undefined) return [tendWords.wants]
+  if (batch === null || blend === null) return [language().tend['wants-feed']]
+  if (volume_m3 === null || volume_m3 === undefined) return [language().tend.wants]
   const readings: Readings = {
     volume_m3,
     conductivity_S_m: conductivity_S_m ?? null,
@@ -74,5 +73,5 @@ export function corrected({ plan, facts }: Evaluated, typed: TypedReadings, disp
   const { shelf, pen, stock } = nutrients
   const today = correction({ readings, wanted, batch, blend, shelf: shelf.products, pen })
   const goal = { pH: wanted.pH, readPh: readings.pH, penWidth: pen.pH, factor: orNull(stock)?.factor ?? null }
-  return correctionTexts(today, goal, words, display)
+  return correctionTexts(today, goal, words(), display)
 }

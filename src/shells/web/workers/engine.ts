@@ -3,8 +3,10 @@ import type { PlanDocument } from '../../../plan/plan.ts'
 import { sheetsOfDetail, sheetsOfTower } from '../drawings.ts'
 import { sheetsOfFeed } from '../feed-drawings.ts'
 import { sheetsOfFlow } from '../flow-drawing.ts'
+import { fetchLanguage, tongue } from '../language.ts'
 import { ghosts, pictures } from '../picture.ts'
 import { sheetsOfWater } from '../water-drawings.ts'
+import { fetchWords } from '../words.ts'
 import { adjustedPlan, judged } from './adjust.ts'
 import { corrected } from './correcting.ts'
 import { evaluated } from './evaluated.ts'
@@ -52,8 +54,12 @@ function answer(ask: Ask): void {
   else remedies(ask.task, ask.document, ask.first)
 }
 
-self.onmessage = ({ data }: MessageEvent<Ask>): void => {
+// Asks wait for the language, in their order.
+const spoken = Promise.all([fetchLanguage(tongue()), fetchWords(tongue())])
+
+self.onmessage = async ({ data }: MessageEvent<Ask>): Promise<void> => {
   try {
+    await spoken
     answer(data)
   } catch (error) {
     say({ task: data.task, kind: 'failed', message: error instanceof Error ? error.message : String(error) })

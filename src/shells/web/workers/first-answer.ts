@@ -1,7 +1,6 @@
 import type { Facts } from '../../../evaluate.ts'
 import { isKnown } from '../../../plan/known.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
-import { english } from '../../../render/words/en/english.ts'
 import type { First } from '../first.ts'
 import { evaluated } from './evaluated.ts'
 
@@ -34,8 +33,7 @@ function drawn({ room, layout, templates, pocket, tank, hydraulics }: Facts): Pa
 export function firstAnswer(example: PlanDocument): string {
   const whole = evaluated(example)
   const facts = JSON.parse(JSON.stringify(drawn(whole.facts), rounded)) as Facts
-  const shorts = Object.fromEntries(Object.entries(english.findings).map(([id, w]) => [id, w.short]))
   const findings = whole.findings.map((f) => ({ ...f, levers: [] }))
-  const first: First = { evaluated: { ...whole, facts, findings, whole: false }, shorts }
+  const first: First = { evaluated: { ...whole, facts, findings, whole: false } }
   return JSON.stringify(first)
 }

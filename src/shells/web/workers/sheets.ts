@@ -13,14 +13,15 @@ import type { Face } from '../../../render/drawing/primitives.ts'
 import { svg } from '../../../render/drawing/svg.ts'
 import { plainFiles } from '../../../render/sheets/plain.ts'
 import { sheetSet } from '../../../render/sheets/set.ts'
-import { english } from '../../../render/words/en/english.ts'
-import { sheetSentences } from '../../../render/words/en/sheets.ts'
+import type { LanguageTag } from '../../../render/words/language.ts'
+import { fetchLanguage, language } from '../language.ts'
 
 export interface SheetsAsk {
   readonly document: PlanDocument
   readonly display: Display
   readonly date: string
   readonly want: 'pdf' | 'files'
+  readonly language: LanguageTag
 }
 
 export interface MadeFile {
@@ -43,23 +44,35 @@ async function fonts(): Promise<Readonly<Record<Face, Uint8Array>>> {
   return Object.fromEntries(await Promise.all(entries)) as Record<Face, Uint8Array>
 }
 
-async function made({ document, display, date, want }: SheetsAsk): Promise<SheetsAnswer> {
+async function made({ document, display, date, want, language: tag }: SheetsAsk): Promise<SheetsAnswer> {
+  await fetchLanguage(tag)
+  const spoken = language()
   const { plan } = parsePlan(document)
   const { facts, findings } = evaluate(plan)
   const paper = plan.tools?.paper ?? 'A4'
-  const input = { plan, facts, findings, words: english, sentences: sheetSentences, display, paper, date, wrap: false }
+  const input = {
+    plan,
+    facts,
+    findings,
+    words: spoken.words,
+    sentences: spoken.sheets,
+    display,
+    paper,
+    date,
+    wrap: false,
+  }
   const set = sheetSet(input)
   const said = [...set.refused, ...set.leftOut]
   if (set.pages.length === 0) return { kind: 'made', files: [], said }
   if (want === 'pdf') {
-    const title = plan.name ?? sheetSentences.unnamed
+    const title = plan.name ?? spoken.sheets.unnamed
     const bytes = await pdf({
       pages: set.pages.map((p) => p.page),
       fonts: await fonts(),
       title,
-      author: sheetSentences.author,
-      subject: sheetSentences.subject,
-      language: english.language,
+      author: spoken.sheets.author,
+      subject: spoken.sheets.subject,
+      language: spoken.words.language,
     })
     return {
       kind: 'made',

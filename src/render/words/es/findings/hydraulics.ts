@@ -85,6 +85,15 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     fail: 'Agujeros de {measured} se tapan en días, y hacen falta {needed} para el trabajo de {count} de {usual}.',
     because: 'Costras de sal, raíces y limo cierran primero los agujeros pequeños.',
   },
+  'hydraulics/hole-circle': {
+    short: 'Agujeros lejos de la pared',
+    pass: 'Entre los agujeros y la pared de la copa quedan {measured} de placa.',
+    watch:
+      'En un círculo de {circle} solo quedan {measured} de placa entre los agujeros y la pared; una broca se desvía más. Serviría hasta {most}.',
+    fail: 'En un círculo de {circle} los agujeros cortan la pared de la copa (placa que queda: {measured}). El círculo mayor es {most}.',
+    because:
+      'Un agujero que toca la pared deja correr su agua por fuera de la copa, fuera de su línea, y la broca se sale.',
+  },
   'hydraulics/distributor-overflow': {
     short: 'Distribuidor sin rebosar',
     pass: 'Con {flow} el agua está {measured} sobre los agujeros; el borde está a {must}.',
