@@ -16,7 +16,11 @@ export default defineConfig({
     outDir: join(import.meta.dirname, 'dist/web'),
     emptyOutDir: true,
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    // Only the page itself fetches ahead; a worker that did would look for a document.
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_, deps, { hostType }) => (hostType === 'html' ? deps : []),
+    },
     rolldownOptions: {
       // The workers are entries of the same build, so that they share the chunks of the page.
       input: {

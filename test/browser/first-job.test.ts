@@ -30,7 +30,10 @@ async function fresh(): Promise<Watched> {
   return Object.assign(w, {
     url: own.url,
     folder: own.folder,
-    end: async () => (await context.close(), await own.close()),
+    end: async () => {
+      await context.close()
+      await own.close()
+    },
   })
 }
 type Fresh = Watched & { url: string; folder: string; end: () => Promise<void> }
@@ -143,6 +146,24 @@ describe('the first job', () => {
     await tabTo('footer .tools button')
     await page.keyboard.press('Enter')
     expect(await pitch(page)).toBe(was)
+    await savedState(page)
+
+    await page.reload()
+    await page.waitForSelector('.sheet .live')
+    await page.waitForFunction(() => document.querySelector('#drawing')?.getAttribute('aria-busy') === 'false')
+    await page.locator('body').press('Control+Shift+z')
+    await page.locator('.loop a[data-part="column"]').focus()
+    await page.keyboard.press('Enter')
+    expect(await pitch(page)).toBe('171 mm')
+    await savedState(page)
+
+    await tabTo('.acts button:nth-child(2)')
+    await page.keyboard.press('Enter')
+    await page.waitForSelector('.sheets .do')
+    await tabTo('.sheets .do')
+    const download = page.waitForEvent('download', { timeout: 120_000 })
+    await page.keyboard.press('Enter')
+    expect((await download).suggestedFilename()).toMatch(/sheets\.pdf$/)
     expect(w.wrongs).toEqual([])
     await w.end()
   })
