@@ -5,7 +5,7 @@ import { type Given, heading, text } from './input.ts'
 import type { Block, Chapter } from './model.ts'
 
 /** Days on one page of the log. */
-const DAYS = 18
+const DAYS = 14
 
 function aims(g: Given): readonly Block[] {
   const { feed } = g.plan

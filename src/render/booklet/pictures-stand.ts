@@ -27,7 +27,7 @@ const whole = (s: Sketch | null): Drawing => (s === null ? [] : [...s.marks, ...
 const bare = (marks: Drawing): Drawing =>
   marks.filter((p) => {
     if (p.kind === 'text' || p.pen === 'dimension' || p.pen === 'ornament')
-      return p.kind !== 'text' && p.part !== undefined
+      return p.kind === 'path' && p.part !== undefined
     return !(p.kind === 'path' && p.pen === null && p.fill === 'solid' && p.part === undefined)
   })
 

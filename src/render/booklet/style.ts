@@ -62,6 +62,7 @@ th,td{text-align:left;vertical-align:top;padding:5px 14px 5px 0;border-bottom:1p
 thead th{font-weight:400;font-style:italic;color:var(--ink2);border-bottom-color:var(--ink)}
 tbody th{font-weight:400}
 .n{text-align:right}
+td.n{white-space:nowrap}
 table.form th,table.form td{border:1px solid var(--line);padding:4px 6px}
 table.log{font-size:.85rem}
 .step{display:flow-root;border-top:1px solid var(--rule);padding-top:4px;margin-top:24px}

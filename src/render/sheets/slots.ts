@@ -1,4 +1,5 @@
 import type { Quantity } from '../../kernel/units.ts'
+import { finerThanTape } from '../tape.ts'
 import type { Context } from './context.ts'
 
 const DATUM = new Set(['foot', 'top'])
@@ -15,7 +16,8 @@ export function slotTextOf(
         return [key, DATUM.has(slot) ? c.say(slot as 'foot' | 'top').replace('the ', '') : slot]
       if (typeof slot === 'number') return [key, String(slot)]
       if ('phrase' in slot) return [key, c.words.phrases[slot.phrase] ?? slot.phrase]
-      return [key, slot.unit === 'm' && 'value' in slot ? c.length(slot.value) : c.shown(slot)]
+      if (slot.unit !== 'm' || !('value' in slot)) return [key, c.shown(slot)]
+      return [key, finerThanTape(slot.value, c.display) ?? c.length(slot.value)]
     }),
   )
 }

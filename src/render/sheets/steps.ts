@@ -4,6 +4,7 @@ import { isKnown } from '../../plan/known.ts'
 import { lettersWidth } from '../drawing/letters.ts'
 import { type Drawing, lettering, line, type Point, type Primitive } from '../drawing/primitives.ts'
 import { actions, paragraph } from '../paper/words.ts'
+import { finerThanTape } from '../tape.ts'
 import { fill } from '../words/fill.ts'
 import { topLeft, widthOf } from './compose.ts'
 import type { Context, Draft, Drafted, SheetId } from './context.ts'
@@ -39,8 +40,11 @@ export function stepText(c: Context, s: Step, number: number, build: BuildFacts)
   const time = (seconds: number) => c.shown(quantity(seconds, 's'))
   const acts = s.actions.map((a) => fill(c.words.steps.acts[a] ?? a, slots))
   const must = s.test?.must
+  // Both ends of a check bar's tolerance lie on one mark of an inch tape: it is measured in millimetres.
+  const bothAlike = must?.min !== undefined && must.max !== undefined && c.length(must.min) === c.length(must.max)
+  const lengthOf = (n: number) => (bothAlike ? c.within(n) : (finerThanTape(n, c.display) ?? c.length(n)))
   const limit = (n: number | undefined) =>
-    n === undefined ? '' : s.test!.unit === 'm' ? c.length(Math.abs(n)) : c.shown(quantity(n, s.test!.unit))
+    n === undefined ? '' : s.test!.unit === 'm' ? lengthOf(Math.abs(n)) : c.shown(quantity(n, s.test!.unit))
   const test =
     s.test === null
       ? ''
