@@ -26,6 +26,7 @@ const whole = (s: Sketch | null): Drawing => (s === null ? [] : [...s.marks, ...
 /** So small a tower has no room for its dimensions; arrowheads are small solids of no part. */
 const bare = (marks: Drawing): Drawing =>
   marks.filter((p) => {
+    if (p.part === 'rule') return false
     if (p.kind === 'text' || p.pen === 'dimension' || p.pen === 'ornament')
       return p.kind === 'path' && p.part !== undefined
     return !(p.kind === 'path' && p.pen === null && p.fill === 'solid' && p.part === undefined)
