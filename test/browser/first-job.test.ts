@@ -163,7 +163,7 @@ describe('the first job', () => {
     await tabTo('.sheets .do')
     const download = page.waitForEvent('download', { timeout: 120_000 })
     await page.keyboard.press('Enter')
-    expect((await download).suggestedFilename()).toMatch(/sheets\.pdf$/)
+    expect((await download).suggestedFilename()).toMatch(/booklet\.html$/)
     expect(w.wrongs).toEqual([])
     await w.end()
   })
