@@ -5,6 +5,7 @@ import { decimals } from '../display.ts'
 import type { Drawing } from '../drawing/primitives.ts'
 import { type Column, table } from '../paper/table.ts'
 import { paragraph, subheading } from '../paper/words.ts'
+import { choiceName } from '../words/sentences.ts'
 import { topLeft, widthOf } from './compose.ts'
 import type { Context, Draft, Drafted } from './context.ts'
 
@@ -38,7 +39,7 @@ const sizesOf = (c: Context, sizes: Readonly<Record<string, Quantity>>): string 
 
 export function partRow(c: Context, p: Part): PartRow {
   const name = c.words.parts.names[p.id] ?? p.id
-  const label = p.label === null || p.label === name ? '' : ` ${p.label}`
+  const label = p.label === null || p.label === name ? '' : ` ${choiceName(p.label, c.words)}`
   const price =
     p.price_money === null
       ? p.pricedWith === null
@@ -58,7 +59,7 @@ export function partRow(c: Context, p: Part): PartRow {
 
 const toolText = (c: Context, t: Tool): readonly string[] => [
   c.words.parts.tools[t.id] ?? t.id,
-  t.label ?? sizesOf(c, t.sizes),
+  t.label === null ? sizesOf(c, t.sizes) : choiceName(t.label, c.words),
 ]
 
 /** The rows of the list, and what is said below it. */

@@ -26,15 +26,8 @@ function marks(input: SheetInput): readonly PlainFile[] {
       return [s.number, s.line, s.ring, mm(exact_m), c.length(l.marked_m), mm(l.error_m), mm(arc_m)]
     }),
   )
-  const head = [
-    'site',
-    'line',
-    'ring',
-    `mm from ${layout.known.datum}`,
-    'on the tape',
-    'off mm',
-    'mm round from line 1',
-  ]
+  const { csv: said } = input.words
+  const head = [...said.marks, ...said[layout.known.datum === 'foot' ? 'fromFoot' : 'fromTop'], ...said.marksOnTape]
   return [{ name: 'marks.csv', text: csv(head, rows) }]
 }
 
@@ -82,14 +75,13 @@ function batch(input: SheetInput): readonly PlainFile[] {
       weakStock === null ? null : figure(weakStock.dissolve_kg * 1000, 4),
       weakStock === null ? null : figure(weakStock.draw_m3 * 1e6, 2),
     ])
-  const head = ['product', 'weigh g', 'exact g', 'or mL', 'weak stock g in 1 L', 'of it mL']
   const lines = orderLines(facts.known, words, display).flatMap(({ text, cautions }, i) => [
     ...cautions.map((t) => `! ${t}`),
     `[ ] ${i + 1}. ${text}`,
   ])
   const said = [...weakTexts(facts.known, words, display), ...lines, refillText(facts.known, words)]
   return [
-    { name: 'batch.csv', text: csv(head, rows) },
+    { name: 'batch.csv', text: csv(words.csv.batch, rows) },
     { name: 'batch.txt', text: `${said.filter((t) => t !== '').join('\n')}\n` },
   ]
 }
@@ -97,7 +89,7 @@ function batch(input: SheetInput): readonly PlainFile[] {
 /** Marks, cuts, parts and doses as tables for a spreadsheet; parts, steps and the batch as plain text. */
 export const plainFiles = (input: SheetInput): readonly PlainFile[] => [
   ...marks(input),
-  { name: 'cuts.csv', text: cutsCsv(input.facts.cuts) },
+  { name: 'cuts.csv', text: cutsCsv(input.facts.cuts, input.words) },
   ...parts(input),
   ...steps(input),
   ...batch(input),

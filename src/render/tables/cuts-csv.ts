@@ -1,4 +1,5 @@
 import type { CutsFacts, MaterialCuts } from '../../disciplines/cuts/index.ts'
+import type { Words } from '../words/words.ts'
 import { type Cell, csv } from './csv.ts'
 import { figure, mm } from './figures.ts'
 
@@ -29,22 +30,4 @@ function rowsOf(m: MaterialCuts): Cell[][] {
 }
 
 /** The cutting plan: one line a piece, in the order in which the sticks are cut. */
-export const cutsCsv = (facts: CutsFacts): string =>
-  csv(
-    [
-      'material',
-      'pipe',
-      'length no.',
-      'length (mm)',
-      'from',
-      'piece',
-      'piece length (mm)',
-      'from (mm)',
-      'to (mm)',
-      'turned',
-      'end',
-      'saw from square (deg)',
-      'left over on this length (mm)',
-    ],
-    facts.materials.flatMap(rowsOf),
-  )
+export const cutsCsv = (facts: CutsFacts, words: Words): string => csv(words.csv.cuts, facts.materials.flatMap(rowsOf))

@@ -1,5 +1,6 @@
 import type { Part, PartsFacts } from '../../disciplines/parts/index.ts'
 import type { Quantity } from '../../kernel/units.ts'
+import { fill } from '../words/fill.ts'
 import type { Words } from '../words/words.ts'
 import { type Cell, csv } from './csv.ts'
 import { figure, mm, most } from './figures.ts'
@@ -10,39 +11,21 @@ const lengthOf = (p: Part, ...names: readonly string[]): Cell => {
 }
 
 /** Units in which counts are written: pieces, metres, millilitres. */
-function countOf(q: Quantity): readonly [number, string] {
+function countOf(q: Quantity, words: Words): readonly [number, string] {
   if (q.unit === 'm3') return [figure(most(q) * 1e6, 1), 'mL']
-  return [figure(most(q), 3), q.unit === 'm' ? 'm' : 'pieces']
+  return [figure(most(q), 3), q.unit === 'm' ? 'm' : words.csv.pieces]
 }
 
 /** The parts list: one line a part, sizes in millimetres, prices in the plan's currency. */
 export function partsCsv(facts: PartsFacts, words: Words): string {
-  const money = facts.currency ?? 'money'
-  const header = [
-    'id',
-    'part',
-    'kind',
-    'label',
-    'count',
-    'unit',
-    'spares',
-    'outside or bore (mm)',
-    'wall (mm)',
-    'length each (mm)',
-    'standard',
-    'substitutes',
-    `price of one (${money})`,
-    `price (${money})`,
-    'from',
-    'steps',
-    'remark',
-  ]
+  const money = facts.currency ?? words.csv.money
+  const header = words.csv.parts.map((heading) => fill(heading, { money }))
   const rows = facts.parts.map((p): Cell[] => [
     p.id,
     words.parts.names[p.id] ?? p.id,
     words.parts.kinds[p.kind] ?? p.kind,
     p.label,
-    ...countOf(p.count),
+    ...countOf(p.count, words),
     p.spares,
     lengthOf(p, 'outside', 'bore'),
     lengthOf(p, 'wall', 'thickness'),

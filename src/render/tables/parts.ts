@@ -2,6 +2,7 @@ import type { Part, PartsFacts, Tool } from '../../disciplines/parts/index.ts'
 import { type Quantity, quantity } from '../../kernel/units.ts'
 import { type Display, decimals, shownText } from '../display.ts'
 import { fill } from '../words/fill.ts'
+import { choiceName } from '../words/sentences.ts'
 import type { Words } from '../words/words.ts'
 
 /** A line of the parts list as people read it. */
@@ -34,7 +35,7 @@ function countText(q: Quantity, display: Display): string {
 }
 
 export function partText(p: Part, words: Words, display: Display): PartText {
-  const label = p.label === null ? '' : `${p.label}${Object.keys(p.sizes).length > 0 ? ', ' : ''}`
+  const label = p.label === null ? '' : `${choiceName(p.label, words)}${Object.keys(p.sizes).length > 0 ? ', ' : ''}`
   return {
     id: p.id,
     name: words.parts.names[p.id] ?? p.id,
@@ -66,5 +67,8 @@ export function totalText({ total }: PartsFacts, words: Words, display: Display)
 export function toolText(tool: Tool, words: Words): { readonly name: string; readonly atHand: string } {
   const name = words.parts.tools[tool.id] ?? tool.id
   const answer = tool.atHand === null ? 'not-said' : tool.atHand ? 'yes' : 'no'
-  return { name: tool.label === null ? name : `${name}, ${tool.label}`, atHand: words.tables[answer]! }
+  return {
+    name: tool.label === null ? name : `${name}, ${choiceName(tool.label, words)}`,
+    atHand: words.tables[answer]!,
+  }
 }

@@ -95,7 +95,7 @@ describe.each(documents)('tables of %s', (name, document) => {
   })
 
   it('writes every piece, and pieces end before the rest of their length', () => {
-    const [header, ...rows] = read(cutsCsv(facts.cuts))
+    const [header, ...rows] = read(cutsCsv(facts.cuts, english))
     const at = (r: string[], h: string) => Number(r[header!.indexOf(h)])
     const wanted = facts.cuts.materials
       .filter((m) => m.plan !== null)

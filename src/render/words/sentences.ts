@@ -15,8 +15,15 @@ export function placeName(path: string, words: Words): string {
   return section === undefined ? path : `${section} (${plain.at(-1)})`
 }
 
+/** What a choice of the plan, or a list of them, is called; any other text is left as it is. */
+export const choiceName = (text: string, words: Words): string =>
+  text
+    .split(', ')
+    .map((t) => words.choices[t] ?? t)
+    .join(', ')
+
 function slotText(slot: FindingSlot, words: Words, display: Display): string {
-  if (typeof slot === 'string') return slot
+  if (typeof slot === 'string') return choiceName(slot, words)
   if (typeof slot === 'number') return String(slot).replace('.', display.decimal)
   if (!('phrase' in slot)) return shownText(slot, display)
   const own = Object.entries(slot.with ?? {}).map(([k, v]) => [k, slotText(v, words, display)])
@@ -41,11 +48,14 @@ export interface FindingText {
   readonly remedies: readonly string[]
 }
 
+const typedText = (value: string | number | boolean, words: Words): string =>
+  typeof value === 'boolean' ? words.tables[value ? 'yes' : 'no']! : choiceName(String(value), words)
+
 export function remedyText(remedy: Remedy, words: Words, display: Display): string {
   const slots = {
     place: placeName(remedy.set, words),
-    from: remedy.from === null ? words.phrases['nothing']! : String(remedy.from),
-    to: String(remedy.to),
+    from: remedy.from === null ? words.phrases['nothing']! : typedText(remedy.from, words),
+    to: typedText(remedy.to, words),
     gives: remedy.gives === null ? '' : shownText(remedy.gives, display),
   }
   const short = (ids: readonly string[]) => ids.map((id) => words.findings[id]?.short ?? id).join(', ')

@@ -34,6 +34,19 @@ export interface StepWords {
   readonly waits: Readonly<Record<string, string>>
 }
 
+/** Headings of the tables for a spreadsheet, column by column. */
+export interface CsvWords {
+  readonly marks: readonly string[]
+  readonly fromFoot: readonly string[]
+  readonly fromTop: readonly string[]
+  readonly marksOnTape: readonly string[]
+  readonly batch: readonly string[]
+  readonly cuts: readonly string[]
+  readonly parts: readonly string[]
+  readonly money: string
+  readonly pieces: string
+}
+
 /** Everything rootfall says, in one language. */
 export interface Words {
   /** Tag of the language, as in HTML and PDF. */
@@ -54,6 +67,7 @@ export interface Words {
   readonly cautions: Readonly<Record<string, string>>
   /** Headings and lines of printed tables. */
   readonly tables: Readonly<Record<string, string>>
+  readonly csv: CsvWords
   readonly waterPath: WaterPathWords
   readonly standCharts: StandChartWords
   readonly feedViews: FeedViewWords

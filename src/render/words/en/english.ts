@@ -1,5 +1,6 @@
 import type { FindingWords, Words } from '../words.ts'
 import { cautions } from './cautions.ts'
+import { csvWords } from './csv.ts'
 import { feedPhrases } from './feed-phrases.ts'
 import { feedTables } from './feed-tables.ts'
 import { feedViewWords } from './feed-views.ts'
@@ -50,6 +51,7 @@ export const english: Words = {
   steps,
   cautions,
   tables: { ...tableWords, ...feedTables },
+  csv: csvWords,
   waterPath: waterPathWords,
   standCharts: standChartWords,
   feedViews: feedViewWords,

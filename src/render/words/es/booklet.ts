@@ -1,7 +1,7 @@
 import type { BookletSentences } from '../en/booklet.ts'
 
 /** What the booklet says beside steps, parts, findings and sheets. Slots in braces. */
-export const bookletSentences: Readonly<Partial<BookletSentences>> = {
+export const bookletSentences: BookletSentences = {
   // on the page of the workbench
   'make-title': 'Cuaderno',
   'make-what':
@@ -13,6 +13,7 @@ export const bookletSentences: Readonly<Partial<BookletSentences>> = {
   subtitle: 'Cambio {change} del plan, {date}',
   contents: 'Contenido',
   page: '{n} de {m}',
+  'page-label': 'cuaderno, página',
   'print-hint':
     'Imprima al 100 %, nunca “ajustar a la página”. En cada hoja a tamaño real las dos barras deben medir 100 mm antes de cortar.',
   'screen-hint': 'Lo que marque y escriba aquí se guarda en este aparato.',

@@ -1,7 +1,7 @@
 import type { feedSheetSentences as english } from '../en/feed-sheets.ts'
 
 /** What the sheets of the feed say: batch, labels of the bottles, disposal. Slots in braces. */
-export const feedSheetSentences: Readonly<Partial<Record<keyof typeof english, string>>> = {
+export const feedSheetSentences: Readonly<Record<keyof typeof english, string>> = {
   'name-batch': 'preparación',
   'name-labels': 'etiquetas de botellas',
   'name-disposal': 'vertido',

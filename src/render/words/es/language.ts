@@ -1,5 +1,3 @@
-import { bookletSentences as bookletInEnglish } from '../en/booklet.ts'
-import { sheetSentences as sheetsInEnglish } from '../en/sheets.ts'
 import type { Language } from '../language.ts'
 import { bookletSentences } from './booklet.ts'
 import { pupilSentences } from './booklet-pupils.ts'
@@ -13,9 +11,9 @@ import { tendWords } from './tend.ts'
 
 export const language: Language = {
   words: spanish,
-  sheets: { ...sheetsInEnglish, ...sheetSentences },
+  sheets: sheetSentences,
   solids: solidSentences,
-  booklet: { ...bookletInEnglish, ...bookletSentences },
+  booklet: bookletSentences,
   pupils: pupilSentences,
   flow: flowWords,
   solidView: solidViewWords,

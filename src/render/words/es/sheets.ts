@@ -3,7 +3,7 @@ import { feedSheetSentences } from './feed-sheets.ts'
 import { waterSheetSentences } from './water-sheets.ts'
 
 /** Everything the printed sheets say beside findings, parts, steps and cautions. Slots in braces. */
-export const sheetSentences: Readonly<Partial<SheetSentences>> = {
+export const sheetSentences: SheetSentences = {
   ...waterSheetSentences,
   ...feedSheetSentences,
   mm: 'mm',
@@ -60,7 +60,7 @@ export const sheetSentences: Readonly<Partial<SheetSentences>> = {
   'one-column': 'Una columna',
   columns: '{n} columnas',
   elevation: 'Alzado',
-  unrolled: 'Superficie desarrollada',
+  unrolled: 'Desarrollo',
   'at-scale': '1 : {n}',
   'key-numbers': 'Números',
   'key-length': 'longitud',
@@ -142,8 +142,8 @@ export const sheetSentences: Readonly<Partial<SheetSentences>> = {
   'hole-sub': 'Columna {column}, brazo {stub} a {angle}. Un agujero; los {n} son iguales.',
   'hole-line': 'línea',
   'hole-height': 'marca de altura',
-  'line-before': 'línea anterior',
-  'line-next': 'línea siguiente',
+  'line-before': 'anterior',
+  'line-next': 'siguiente',
   'upper-side': 'lado superior',
   'lower-side': 'lado inferior',
   'blade-along': 'hoja según\nel brazo',
@@ -182,7 +182,7 @@ export const sheetSentences: Readonly<Partial<SheetSentences>> = {
   // stub
   'stub-title': 'Extremo del brazo, tamaño real',
   'stub-sub': 'Brazo {stub} a {angle}. {n} brazos, todos iguales.',
-  'stub-mouth': 'boca: déjela a escuadra',
+  'stub-mouth': 'boca: a escuadra',
   'stub-mouth-tilted': 'boca',
   'stub-saw': 'sierra a {angle}, un corte plano',
   'stub-cope': 'corte y lime hasta esta línea',

@@ -1,6 +1,7 @@
 import type { FindingWords, Words } from '../words.ts'
 import { cautions } from './cautions.ts'
 import { choices } from './choices.ts'
+import { csvWords } from './csv.ts'
 import { feedPhrases } from './feed-phrases.ts'
 import { feedTables } from './feed-tables.ts'
 import { feedViewWords } from './feed-views.ts'
@@ -52,6 +53,7 @@ export const spanish: Words = {
   steps,
   cautions,
   tables: { ...tableWords, ...feedTables },
+  csv: csvWords,
   waterPath: waterPathWords,
   standCharts: standChartWords,
   feedViews: feedViewWords,

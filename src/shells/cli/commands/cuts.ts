@@ -20,7 +20,7 @@ export const cuts: CommandOf = {
     const fails = findings.some((f) => f.id.startsWith('cuts/') && f.verdict === 'fail')
     const code = read.issues.length > 0 ? EXIT.input : fails ? EXIT.fails : EXIT.holds
     if (options['json']) json({ issues: read.issues, cuts: facts.cuts })
-    else if (options['csv']) out(cutsCsv(facts.cuts))
+    else if (options['csv']) out(cutsCsv(facts.cuts, language().words))
     else {
       const display = displayOf(read.plan)
       const t = language().words.tables

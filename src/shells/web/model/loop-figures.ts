@@ -2,7 +2,7 @@ import type { Quantity } from '../../../kernel/units.ts'
 import { quantity } from '../../../kernel/units.ts'
 import type { Pipe } from '../../../plan/pipe.ts'
 import { type Display, shownText } from '../../../render/display.ts'
-import { say } from '../words.ts'
+import { choiceName, firstWords, say } from '../words.ts'
 import type { Evaluated } from '../workers/protocol.ts'
 import type { PartId } from './parts.ts'
 import { ofField, type Reason } from './reasons.ts'
@@ -15,6 +15,9 @@ export interface StopFigure {
 
 type FigureOf = (e: Evaluated, t: (q: Quantity) => string) => StopFigure | null
 
+const named = (choice: string | undefined): string | undefined =>
+  choice === undefined ? undefined : choiceName(choice)
+
 const text = (parts: readonly (string | null | undefined)[], path: string): StopFigure | null => {
   const told = parts.filter((p): p is string => typeof p === 'string' && p !== '')
   return told.length === 0 ? null : { text: told.join(', '), why: ofField(path) }
@@ -25,20 +28,22 @@ const length = (m: number | undefined, t: (q: Quantity) => string): string | nul
 
 /** Outside and wall of a pipe, as a maker says them. */
 const pipeSize = (pipe: Pipe | undefined): string | null => {
-  const mm = (m: number): string => String(Number((m * 1000).toFixed(1)))
+  const mm = (m: number): string => String(Number((m * 1000).toFixed(1))).replace('.', firstWords().decimal)
   return pipe === undefined ? null : `${mm(pipe.outside_m)} × ${mm(pipe.wall_m)}`
 }
 
 /** A metre and more in metres, as hose is sold and lift is printed. */
 const long = (m: number | undefined, t: (q: Quantity) => string): string | null => {
   const text = length(m, t)
-  return m !== undefined && m >= 1 && text?.endsWith(' mm') ? `${Number(m.toFixed(2))} m` : text
+  return m !== undefined && m >= 1 && text?.endsWith(' mm')
+    ? `${String(Number(m.toFixed(2))).replace('.', firstWords().decimal)} m`
+    : text
 }
 
 const figures: Readonly<Partial<Record<PartId, FigureOf>>> = {
   distributor: ({ plan: { distributor: d } }, t) =>
     d?.holes === undefined || d.hole_m === undefined
-      ? text([d?.kind], 'distributor/kind')
+      ? text([named(d?.kind)], 'distributor/kind')
       : text([say('holes-of', { count: d.holes, size: t(quantity(d.hole_m, 'm')) })], 'distributor/hole'),
   column: ({ plan: { column: c } }, t) => text([pipeSize(c?.pipe), length(c?.length_m, t)], 'column/length'),
   stubs: ({ plan: { column: c }, facts }, _t) => {
@@ -54,10 +59,10 @@ const figures: Readonly<Partial<Record<PartId, FigureOf>>> = {
     ),
   roots: ({ plan: { crops } }) =>
     text(
-      (crops ?? []).map((c) => c.crop),
+      (crops ?? []).map((c) => named(c.crop)),
       'crops/0/crop',
     ),
-  drain: ({ plan }) => text([plan.column?.base?.kind], 'column/base/kind'),
+  drain: ({ plan }) => text([named(plan.column?.base?.kind)], 'column/base/kind'),
   water: ({ plan, facts }, t) => {
     const blend = facts.nutrients?.blend
     const names = (plan.water?.sources ?? []).filter((s) => s.share !== 0).map((s) => s.name)

@@ -42,21 +42,21 @@ function Row(props: { readonly leaf: Leaf }) {
           <Show when={inches()}>
             {(i) => (
               <>
-                <Fraction text={i().text} /> in
+                <Fraction text={i().text} /> {bench.display().units['in'] ?? 'in'}
               </>
             )}
           </Show>
         </span>
         <span class="er">
-          <Show when={inches()}>{(i) => signed(i().error_m)}</Show>
+          <Show when={inches()}>{(i) => signed(i().error_m, bench.display().decimal)}</Show>
         </span>
       </Show>
     </div>
   )
 }
 
-const signed = (error_m: number): string => {
-  const text = decimals(error_m * 1000, 1)
+const signed = (error_m: number, decimal: '.' | ','): string => {
+  const text = decimals(error_m * 1000, 1, decimal)
   return error_m >= 0.00005 ? `+${text}` : text
 }
 

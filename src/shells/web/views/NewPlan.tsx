@@ -6,7 +6,7 @@ import { words } from '../language.ts'
 import { adjustedInWorker } from '../model/engine.ts'
 import { fieldAt } from '../model/fields.ts'
 import { type Answers, drafted } from '../model/new-plan.ts'
-import { say } from '../words.ts'
+import { choiceName, say } from '../words.ts'
 import { useBench } from './bench.tsx'
 import { PanelFrame } from './PanelFrame.tsx'
 import { suggestions } from './suggestions.ts'
@@ -109,7 +109,8 @@ function Crops(props: Asked) {
       <For each={CROPS}>
         {(c) => (
           <label>
-            <input type="checkbox" checked={props.answers().crops.includes(c)} onChange={() => toggle(c)} /> {c}
+            <input type="checkbox" checked={props.answers().crops.includes(c)} onChange={() => toggle(c)} />{' '}
+            {choiceName(c)}
           </label>
         )}
       </For>
