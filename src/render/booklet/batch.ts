@@ -74,7 +74,7 @@ function reached(g: Given): readonly Block[] {
 }
 
 /** The batch sheet; null where the plan has no feed, and what is missing where it does not say enough. */
-export function batchChapter(g: Given): Chapter | null {
+export function batchChapter(g: Given, sheets: readonly Block[]): Chapter | null {
   if (g.plan.feed === undefined) return null
   const { nutrients } = g.facts
   const { batch } = nutrients
@@ -101,6 +101,7 @@ export function batchChapter(g: Given): Chapter | null {
       ...order(g),
       ...reached(g),
       ...said.map((t) => text(t, 'quiet')),
+      ...sheets,
     ],
   }
 }

@@ -5,7 +5,7 @@ import { BLANK } from './blank.ts'
 import { type BookletInput, type Given, given } from './input.ts'
 import { logChapter } from './log.ts'
 import type { Block, Booklet, Chapter } from './model.ts'
-import { drawingsChapter, templatesChapter } from './pages-of-set.ts'
+import { drawingsChapter, feedSheets, templatesChapter } from './pages-of-set.ts'
 import { partsChapter } from './parts.ts'
 import { pupilsChapter } from './pupils.ts'
 import { measurements, purpose } from './purpose.ts'
@@ -45,7 +45,7 @@ export function booklet(input: BookletInput): Booklet {
     drawingsChapter(g, set.pages),
     templatesChapter(g, set.pages),
     ...stepChapters(g, titles),
-    batchChapter(g),
+    batchChapter(g, feedSheets(set.pages)),
     logChapter(g),
     pupilsChapter(g),
   ])
