@@ -14,7 +14,7 @@ export function slotTextOf(
       if (slot === null) return [key, c.say('number-blank')]
       if (typeof slot === 'string')
         return [key, DATUM.has(slot) ? c.say(slot as 'foot' | 'top').replace('the ', '') : slot]
-      if (typeof slot === 'number') return [key, String(slot)]
+      if (typeof slot === 'number') return [key, String(slot).replace('.', c.display.decimal)]
       if ('phrase' in slot) return [key, c.words.phrases[slot.phrase] ?? slot.phrase]
       if (slot.unit !== 'm' || !('value' in slot)) return [key, c.shown(slot)]
       return [key, finerThanTape(slot.value, c.display) ?? c.length(slot.value)]

@@ -2,6 +2,7 @@ import type { BuildFacts, Need, Step } from '../../disciplines/build/index.ts'
 import { quantity } from '../../kernel/units.ts'
 import { type Display, shownText } from '../display.ts'
 import { fill } from '../words/fill.ts'
+import { choiceName } from '../words/sentences.ts'
 import type { Words } from '../words/words.ts'
 
 /** A step as it is printed: sentences, one act a line. */
@@ -33,12 +34,15 @@ export const BLANK = '______'
 
 export type SlotTexts = Readonly<Record<string, string>>
 
+const figure = (n: number, display: Display): string => String(n).replace('.', display.decimal)
+
 /** All slots as text; unknown ones as a line to write on. */
-export function slotTexts(facts: BuildFacts, display: Display): SlotTexts {
+export function slotTexts(facts: BuildFacts, words: Words, display: Display): SlotTexts {
   return Object.fromEntries(
     Object.entries(facts.slots).map(([key, slot]) => {
       if (slot === null) return [key, BLANK]
-      return [key, typeof slot === 'object' ? shownText(slot, display) : String(slot)]
+      if (typeof slot === 'object') return [key, shownText(slot, display)]
+      return [key, typeof slot === 'string' ? choiceName(slot, words) : figure(slot, display)]
     }),
   )
 }
@@ -70,7 +74,7 @@ function startText(start_s: number): string {
 
 /** The steps in order, every sentence filled, for page, booklet and terminal. */
 export function stepTexts(facts: BuildFacts, words: Words, display: Display): readonly StepText[] {
-  const slots = slotTexts(facts, display)
+  const slots = slotTexts(facts, words, display)
   const number = new Map(facts.steps.map((s, i) => [s.id, i + 1]))
   const starts = new Map(facts.alone.map((t) => [t.id, t.start_s]))
   const told = (sentences: Readonly<Record<string, string>>, keys: readonly string[]) =>

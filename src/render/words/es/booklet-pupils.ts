@@ -6,7 +6,7 @@ export const pupilSentences: PupilSentences = {
   how: 'Tome papel y lápiz. Cada recuadro parte de números que se leen en el tubo, el depósito o el saco, y acaba en un número que usa el plan de la torre. Tape la última línea, calcúlelo, y compare.',
   pi: 'π es cerca de 3,1416. Redondee solo al final.',
   plan: 'El plan dice {value}.',
-  'on-tape': ', en la cinta {mark} pulg',
+  'on-tape': ', en la cinta {mark} in',
   same: 'Lo mismo.',
   rounding: 'Lo mismo, salvo el redondeo.',
   'not-same': 'No es lo mismo: averigüe por qué antes de construir.',

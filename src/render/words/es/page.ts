@@ -112,7 +112,7 @@ export const page: PageWords = {
   'of-own': 'Calculado de su plan.',
   // fields
   'as-typed': 'escrito',
-  nearest: '{part} próximo',
+  nearest: '{part} próx.',
   off: 'error mm',
   'more-fields': 'se pueden decir {count} más',
   'fewer-fields': 'Solo lo dicho',

@@ -7,7 +7,7 @@ export const sheetSentences: SheetSentences = {
   ...waterSheetSentences,
   ...feedSheetSentences,
   mm: 'mm',
-  inch: 'pulg',
+  inch: 'in',
   plan: 'plan',
   sheet: 'hoja',
   scale: 'escala',

@@ -60,7 +60,7 @@ const marking: Readonly<Record<string, string>> = {
   'chamfer-column': 'Lime un chaflán de {chamfer} a {chamferAngle} en el borde exterior.',
   'step-arcs': 'Lleve {lines} arcos de {lineSpacing} alrededor del extremo del tubo.',
   'draw-lines-down': 'Apoye un perfil angular a lo largo del tubo en cada arco y trace la línea.',
-  'hook-tape': 'Enganche la cinta en el extremo ({datum}) y déjela ahí para todas las marcas.',
+  'hook-tape': 'Enganche la cinta por un extremo, {datum}, y déjela ahí para todas las marcas.',
   'mark-heights':
     'Marque el primer puesto de la línea 1 a {firstOnTape}, el siguiente cada {linePitch}; tome de la hoja las marcas de cada línea.',
   'number-sites': 'Escriba junto a cada marca el número del puesto.',

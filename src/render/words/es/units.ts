@@ -3,5 +3,4 @@ export const units: Readonly<Record<string, string>> = {
   d: 'días',
   days: 'días',
   'L/day': 'L/día',
-  in: 'pulg',
 }

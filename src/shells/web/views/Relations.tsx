@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js'
+import { tongue } from '../language.ts'
 import { equationsOf } from '../model/equations.ts'
 import { say } from '../words.ts'
 import { Equation } from './Equation.tsx'
@@ -9,14 +10,14 @@ export function RelationsOf(props: { readonly id: string }) {
   return (
     <For each={docs()}>
       {(doc) => (
-        <div class="rel">
+        <div class="rel" lang="en">
           <p class="about">{doc.about}</p>
           <Equation text={doc.equation} />
-          <p class="src">
-            {say('where-symbols')} {doc.symbols}.
+          <p class="src" lang={tongue()}>
+            {say('where-symbols')} <span lang="en">{doc.symbols}</span>.
             <Show when={doc.valid}>
               {' '}
-              {say('valid-for')} {doc.valid}.
+              {say('valid-for')} <span lang="en">{doc.valid}</span>.
             </Show>
           </p>
         </div>

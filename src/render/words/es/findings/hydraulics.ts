@@ -95,7 +95,7 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
       'Un agujero que toca la pared deja correr su agua por fuera de la copa, fuera de su línea, y la broca se sale.',
   },
   'hydraulics/distributor-overflow': {
-    short: 'Distribuidor sin rebosar',
+    short: 'No rebosa arriba',
     pass: 'Con {flow} el agua está {measured} sobre los agujeros; el borde está a {must}.',
     watch:
       'Con {flow} el agua estaría {measured} sobre los agujeros; el borde está a {must}. Rebosa por encima de {full}.',
