@@ -5,9 +5,11 @@ import { fetchFirst } from './first.ts'
 import { listPlans } from './model/plans.ts'
 import { keptLanguage } from './model/settings.ts'
 import { createWorkbench } from './model/workbench.ts'
-import { arrive, painted } from './views/arriving.ts'
+import { arrive, arriveFrom, painted } from './views/arriving.ts'
 import { Page } from './views/Page.tsx'
 import { fetchWords } from './words.ts'
+
+arriveFrom(() => import('./views/late.ts'))
 
 const root = document.getElementById('page')
 if (root) {

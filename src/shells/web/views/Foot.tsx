@@ -43,15 +43,32 @@ function SavedNote() {
   )
 }
 
-/** The strip at the foot: the file, the views, the tools. */
-export function Foot() {
+/** Views that can be asked for. */
+function Views() {
   const bench = useBench()
-  const toggle = (panel: Panel): void => void bench.setPanel(bench.panel() === panel ? null : panel)
   const shown = (id: string): boolean => bench.settings().views.includes(id)
   const toggleView = (id: string): void => {
     const views = shown(id) ? bench.settings().views.filter((v) => v !== id) : [...bench.settings().views, id]
     bench.setSettings({ views: viewList.map((v) => v.id).filter((v) => views.includes(v)) })
   }
+  return (
+    <fieldset class="views">
+      <legend class="sr">{say('views')}</legend>
+      <For each={viewList}>
+        {(view) => (
+          <button type="button" aria-pressed={shown(view.id)} onClick={() => toggleView(view.id)}>
+            {say(view.short)}
+          </button>
+        )}
+      </For>
+    </fieldset>
+  )
+}
+
+/** The strip at the foot: the file, the views, the tools. */
+export function Foot() {
+  const bench = useBench()
+  const toggle = (panel: Panel): void => void bench.setPanel(bench.panel() === panel ? null : panel)
   const Tool = (t: { readonly panel: Panel }) => (
     <button type="button" aria-pressed={bench.panel() === t.panel} onClick={() => toggle(t.panel)}>
       {say(t.panel === 'compare' ? 'compare' : t.panel === 'changes' ? 'changes' : 'plans')}
@@ -64,16 +81,7 @@ export function Foot() {
         <Tool panel="plans" />
         <SavedNote />
       </div>
-      <fieldset class="views">
-        <legend class="sr">{say('views')}</legend>
-        <For each={viewList}>
-          {(view) => (
-            <button type="button" aria-pressed={shown(view.id)} onClick={() => toggleView(view.id)}>
-              {say(view.short)}
-            </button>
-          )}
-        </For>
-      </fieldset>
+      <Views />
       <fieldset class="tools">
         <legend class="sr">{say('tools')}</legend>
         <button type="button" disabled={bench.history().done.length === 0} onClick={() => bench.undo()}>

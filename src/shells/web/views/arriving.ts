@@ -1,18 +1,27 @@
 import { type Component, createComponent, createMemo, createSignal, type JSX, untrack } from 'solid-js'
 import { fetchLanguage, tongue } from '../language.ts'
+import type * as lateModule from './late.ts'
 
-type Late = typeof import('./late.ts')
+type Late = typeof lateModule
 
 const [late, setLate] = createSignal<Late | null>(null)
 
 /** What is not on the first screen; null until it has arrived. */
 export { late }
 
+let fetched: (() => Promise<Late>) | null = null
+
+/** Where it is fetched from is told by the page's entry: the views in it look back at this file. */
+export const arriveFrom = (from: () => Promise<Late>): void => {
+  fetched = from
+}
+
 /** Fetches what is not on the first screen; to be called once that is painted. */
 export async function arrive(): Promise<Late> {
   const there = late()
   if (there) return there
-  const [module] = await Promise.all([import('./late.ts'), fetchLanguage(tongue())])
+  if (fetched === null) throw new RangeError('arrive: nobody told where from')
+  const [module] = await Promise.all([fetched(), fetchLanguage(tongue())])
   setLate(() => module)
   return module
 }
