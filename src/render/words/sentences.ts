@@ -15,11 +15,14 @@ export function placeName(path: string, words: Words): string {
   return section === undefined ? path : `${section} (${plain.at(-1)})`
 }
 
-/** What a choice of the plan, or a list of them, is called; any other text is left as it is. */
+/** What a choice of the plan is called, alone, numbered or in a list; any other text is left as it is. */
 export const choiceName = (text: string, words: Words): string =>
   text
     .split(', ')
-    .map((t) => words.choices[t] ?? t)
+    .map((t) => {
+      const [, choice, number] = /^(.*?)( \d+)?$/.exec(t) ?? []
+      return words.choices[t] ?? (words.choices[choice ?? ''] ? `${words.choices[choice!]}${number}` : t)
+    })
     .join(', ')
 
 function slotText(slot: FindingSlot, words: Words, display: Display): string {

@@ -1,5 +1,10 @@
 /** Headings and lines of the tables that are printed on a terminal or into the booklet. */
 export const tableWords: Readonly<Record<string, string>> = {
+  'sum-verdicts': '{plan}: {fail} fail, {watch} to watch, {unknown} unknown, {pass} hold',
+  'verdict-fail': 'FAILS',
+  'verdict-watch': 'watch',
+  'verdict-unknown': 'open',
+  'verdict-pass': 'holds',
   part: 'Part',
   count: 'Count',
   spare: 'Spare',

@@ -1,5 +1,10 @@
 /** Headings and lines of the tables that are printed on a terminal or into the booklet. */
 export const tableWords: Readonly<Record<string, string>> = {
+  'sum-verdicts': '{plan}: {fail} no cumplen, {watch} por vigilar, {unknown} sin saber, {pass} se cumplen',
+  'verdict-fail': 'FALLA',
+  'verdict-watch': 'vigilar',
+  'verdict-unknown': 'abierto',
+  'verdict-pass': 'cumple',
   part: 'Pieza',
   count: 'Cantidad',
   spare: 'Repuesto',

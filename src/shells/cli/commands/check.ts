@@ -1,5 +1,6 @@
 import { evaluateDocument } from '../../../evaluate.ts'
 import type { Verdict } from '../../../findings/finding.ts'
+import { fill } from '../../../render/words/fill.ts'
 import { findingText } from '../../../render/words/sentences.ts'
 import { displayOf } from '../display.ts'
 import { EXIT, isStop, json, out } from '../io.ts'
@@ -7,7 +8,6 @@ import { language } from '../language.ts'
 import type { CommandOf } from '../main.ts'
 import { planFile } from '../plan-file.ts'
 
-const marks: Readonly<Record<Verdict, string>> = { fail: 'FAILS ', watch: 'watch ', unknown: 'open  ', pass: 'holds ' }
 const order: readonly Verdict[] = ['fail', 'watch', 'unknown', 'pass']
 
 export const check: CommandOf = {
@@ -31,13 +31,13 @@ export const check: CommandOf = {
       })
       return code
     }
-    const count = (v: Verdict) => sorted.filter((f) => f.verdict === v).length
-    out(
-      `${read.plan.name ?? path}: ${count('fail')} fail, ${count('watch')} to watch, ${count('unknown')} unknown, ${count('pass')} hold`,
-    )
+    const t = language().words.tables
+    const counts = order.map((v) => [v, String(sorted.filter((f) => f.verdict === v).length)] as const)
+    out(fill(t['sum-verdicts']!, { plan: read.plan.name ?? path!, ...Object.fromEntries(counts) }))
+    const wide = Math.max(...order.map((v) => t[`verdict-${v}`]!.length))
     for (const { finding, text } of texts) {
       if (finding.verdict === 'pass' && !options['all']) continue
-      out(`${marks[finding.verdict]} ${finding.id}  ${text.sentence}`)
+      out(`${t[`verdict-${finding.verdict}`]!.padEnd(wide)}  ${finding.id}  ${text.sentence}`)
       for (const r of text.remedies) out(`         → ${r}`)
     }
     return code

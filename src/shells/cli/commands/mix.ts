@@ -99,7 +99,7 @@ export const mix: CommandOf = {
     const told = own.filter((f) => f.verdict === 'fail' || f.verdict === 'watch')
     if (told.length > 0) out('')
     for (const f of told)
-      out(`${f.verdict === 'fail' ? 'FAILS' : 'watch'} ${f.id}  ${findingText(f, language().words, display).sentence}`)
+      out(`${t(`verdict-${f.verdict}`)} ${f.id}  ${findingText(f, language().words, display).sentence}`)
     return code
   },
 }
