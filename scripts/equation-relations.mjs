@@ -1,12 +1,15 @@
 // Which equation each judged number came out of: the engine is run once with its equations watched, and a finding is
-// tied to the equations that gave exactly its number. Nothing is entered by hand, so nothing can go out of date.
+// tied to the equations that gave exactly its number, or else a limit or another number that it tells. Nothing is entered
+// by hand, so nothing can go out of date; a number that no equation gave is tied to none.
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { build } from 'vite'
+
 import { equationTable } from './equation-docs.mjs'
 
+const docs = equationTable()
 const root = join(import.meta.dirname, '..')
 const MOST = 2
 
@@ -42,8 +45,11 @@ const numbersIn = (value, into = []) => {
   return into
 }
 
-/** A whole number or a nought comes out of many equations: it ties nothing. */
-const telling = (n) => Number.isFinite(n) && !Number.isInteger(n) && !Number.isInteger(n * 1000)
+const DIGITS = 6
+const short = (n) => Math.abs(Number(n.toPrecision(DIGITS)) - n) <= 1e-12 * Math.abs(n)
+
+/** A number of few digits, in itself or as degrees, is typed or comes out of many equations: it ties nothing. */
+const telling = (n) => Number.isFinite(n) && !short(n) && !short((n * 180) / Math.PI)
 
 async function engine(folder) {
   await build({
@@ -63,16 +69,9 @@ async function engine(folder) {
   return import(pathToFileURL(join(folder, 'index.mjs')).href)
 }
 
-const docs = equationTable()
-
-/** Equations of the same discipline that rest on the very source of the limit. */
-const ofSource = ({ id, source }) =>
-  Object.keys(docs).filter(
-    (name) =>
-      !/^(common-practice|from-memory|derived)/.test(source) &&
-      docs[name].discipline === id.split('/')[0] &&
-      docs[name].source?.split(/[ ,;]/)[0] === source,
-  )
+/** What a finding shows, dearest first: its number, its limits, the other numbers of its sentence. */
+const shown = ({ measured, must, want, slots }) =>
+  [measured, { must, want }, slots].map((part) => numbersIn(part ?? {}))
 
 /** Equations by finding. */
 export async function equationRelations() {
@@ -87,9 +86,13 @@ export async function equationRelations() {
     const { findings } = evaluate(parsePlan(JSON.parse(readFileSync(join(root, 'examples', file), 'utf8'))).plan)
     delete globalThis.watchedEquations
     for (const f of findings) {
-      const numbers = numbersIn(f.measured).filter(telling)
-      const names = numbers.flatMap((n) => [...(gave.get(n) ?? gave.get(-n) ?? [])])
-      const all = [...new Set([...(table[f.id] ?? []), ...(names.length > 0 ? names : ofSource(f))])]
+      const own = (name) => docs[name]?.discipline === f.id.split('/')[0]
+      const of = (numbers) =>
+        numbers.filter(telling).flatMap((n) => [...(gave.get(n) ?? gave.get(-n) ?? [])].filter(own))
+      const names = shown(f)
+        .map(of)
+        .find((found) => found.length > 0)
+      const all = [...new Set([...(table[f.id] ?? []), ...(names ?? [])])]
       if (all.length > 0) table[f.id] = all
     }
   }

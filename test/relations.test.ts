@@ -11,11 +11,11 @@ beforeAll(async () => {
 
 describe('equations behind the findings', () => {
   it.each([
-    ['templates/angle', 'mitreSawAngle'],
+    ['templates/ring-web', 'ringLigament'],
     ['structure/tips-full', 'rightingRatio'],
     ['structure/sway', 'topMovement'],
     ['water/oxygen', 'loopOxygen'],
-    ['hydraulics/pump-lifts', 'pumpBand'],
+    ['hydraulics/power-cut', 'timeToDry'],
     ['reservoir/days', 'daysBetweenTopUps'],
     ['nutrients/charge-balance', 'chargeBalance'],
   ])('%s comes out of %s', (id, name) => expect(relations[id]).toContain(name))
