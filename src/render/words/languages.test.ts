@@ -19,7 +19,7 @@ const said = (value: unknown): Said => new Map(sentences(value))
 
 /** Of English a map of choices and units is empty: the plan's own names are English. */
 const own = ({ words, ...rest }: typeof english) => {
-  const { choices: _, units: __, ...others } = words
+  const { choices: _, units: __, abouts: ___, ...others } = words
   return { ...rest, words: others }
 }
 
@@ -56,6 +56,19 @@ describe('Spanish', () => {
   it('keeps the names of findings to 27 characters', () => {
     const long = [...es].filter(([key, text]) => /\/findings\/.*\/short$/.test(key) && text.length > 27)
     expect(long).toEqual([])
+  })
+
+  it('tells what every field of the plan holds', () => {
+    const abouts = (field: unknown): readonly string[] => {
+      if (typeof field !== 'object' || field === null) return []
+      const { kind, about, ...rest } = field as { kind?: unknown; about?: unknown }
+      const own = typeof kind === 'string' && kind !== 'section' && typeof about === 'string' ? [about] : []
+      const inner = kind === 'named' ? (field as { section: { fields: object } }).section.fields : rest
+      return [...own, ...Object.values(inner).flatMap(abouts)]
+    }
+    const all = [...new Set(abouts(planFields))]
+    expect(all.length).toBeGreaterThan(200)
+    expect(all.filter((text) => spanish.words.abouts[text] === undefined)).toEqual([])
   })
 
   it('names every choice that the plan offers', () => {

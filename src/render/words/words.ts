@@ -56,6 +56,8 @@ export interface Words {
   readonly units: Readonly<Record<string, string>>
   /** What a choice of the plan is called; the plan itself keeps the choice's own name. */
   readonly choices: Readonly<Record<string, string>>
+  /** What a field of the plan holds, by the English sentence that defines it. */
+  readonly abouts: Readonly<Record<string, string>>
   readonly findings: Readonly<Record<string, FindingWords>>
   readonly issues: Readonly<Record<IssueProblem, string>>
   /** Names of places in the plan, by path; lists without their index. */

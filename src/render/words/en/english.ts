@@ -43,6 +43,7 @@ export const english: Words = {
   decimal: '.',
   units: {},
   choices: {},
+  abouts: {},
   findings,
   issues,
   places,

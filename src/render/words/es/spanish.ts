@@ -1,4 +1,6 @@
 import type { FindingWords, Words } from '../words.ts'
+import { aboutTower } from './about-tower.ts'
+import { aboutWater } from './about-water.ts'
 import { cautions } from './cautions.ts'
 import { choices } from './choices.ts'
 import { csvWords } from './csv.ts'
@@ -45,6 +47,7 @@ export const spanish: Words = {
   decimal: ',',
   units,
   choices,
+  abouts: { ...aboutWater, ...aboutTower },
   findings,
   issues,
   places,

@@ -119,6 +119,10 @@ function OfField(props: { readonly path: string }) {
   const bench = useBench()
   const field = () => fieldAt(props.path)
   const value = () => valueAt(bench.document(), props.path)
+  const about = () => {
+    const text = field()?.about ?? ''
+    return words().abouts[text] ?? text
+  }
   const bounds = () => {
     const f = field()
     if (f?.kind === 'count' || f?.kind === 'number') return say('field-bounds', { low: f.min, high: f.max })
@@ -143,7 +147,7 @@ function OfField(props: { readonly path: string }) {
           ? label(props.path, field())
           : placeName(props.path, words())}
       </h3>
-      <p>{say(value() === undefined ? 'field-empty' : 'field-why', { about: field()?.about ?? '' })}</p>
+      <p>{say(value() === undefined ? 'field-empty' : 'field-why', { about: about() })}</p>
       <p class="src">{bounds()}</p>
       <Show when={cured().length > 0}>
         <p class="src">
