@@ -154,7 +154,9 @@ export function show(q: Quantity, display: Display): Shown {
   if (unit === '1') return { figure: figures(low, high, (n) => decimals(n, 2, display.decimal)), unit: '' }
   if (unit === 'money')
     return { figure: figures(low, high, (n) => decimals(n, 2, display.decimal)), unit: display.currency }
-  if (unit === 'm' && display.lengths === 'in')
+  // What is less than one mark of an inch tape is told in millimetres, not as nothing.
+  const finer = largest > 1e-9 && largest < 0.0254 / display.inchParts
+  if (unit === 'm' && display.lengths === 'in' && !finer)
     return {
       figure: figures(low, high, (n) => inchFraction(n, display.inchParts).text),
       unit: display.units['in'] ?? 'in',

@@ -18,6 +18,9 @@ export const perRingFewer = (plan: Plan): Lever[] => {
   return s?.pattern === 'rings' && s.perRing !== undefined ? [fewer('column/sites/perRing', s.perRing)] : []
 }
 
+/** Step in which a remedy moves a stub toward the middle. */
+const OFFSET_STEP_m = 0.001
+
 /** Whether the stub goes into the column at all. */
 const stubFits: Check<JointRoom> = {
   id: 'templates/stub-fits',
@@ -36,8 +39,10 @@ const stubFits: Check<JointRoom> = {
           column: quantity(column.outside_m, 'm'),
           bore: quantity(column.bore_m, 'm'),
           widest: quantity(Math.max(0, widest_m), 'm'),
+          offset: quantity(offset_m, 'm'),
         },
         levers: () => [
+          ...(offset_m > 0 ? [along('column/stub/offset', 0, 'm', OFFSET_STEP_m)] : []),
           among('column/stub/pipe', narrowerPipes(stubPipe, widest_m)),
           among('column/pipe', widerPipes(column, stubPipe.outside_m)),
         ],

@@ -5,7 +5,7 @@ import type { Elevation } from '../views/elevation.ts'
 import { unrolled } from '../views/unrolled.ts'
 import { figure, figureOf } from './figures.ts'
 import type { TowerInput } from './input.ts'
-import { explained, type FigureReason, plain, type Sketch, type SketchFigure, together } from './sketch.ts'
+import { explained, type FigureReason, plain, type Sketch, together } from './sketch.ts'
 
 type Pieces = Pick<Sketch, 'marks' | 'figures'>
 

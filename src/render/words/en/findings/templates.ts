@@ -6,7 +6,7 @@ const bore: Readonly<Record<string, FindingWords>> = {
     pass: 'The stub goes into the bore with {measured} to spare on each side.',
     watch:
       'The stub goes into the bore with only {measured} to spare on each side; stored pipe is oval, and {want} lets it in.',
-    fail: 'The stub is {stub} wide and the bore of the {column} column {bore}, so no hole takes it. Choose a stub of {widest} or less, or a wider column.',
+    fail: 'The stub is {stub} wide, its axis {offset} off the middle, and the bore of the {column} column {bore}, so no hole takes it. There a stub of {widest} or less goes in; else move it to the middle or take a wider column.',
     because: 'A stub that is wider than the bore would cut the pipe in two.',
   },
   'templates/stubs-meet': {
@@ -96,10 +96,10 @@ const lip: Readonly<Record<string, FindingWords>> = {
   },
   'templates/site-angle': {
     short: 'Angle of a stub as built',
-    pass: 'Site {site} is at {built}, {measured} from the plan; its lip changes by {lip}.',
+    pass: 'Site {site} is at {built}, {measured} from the plan; its lip stands {lip} higher (minus: lower).',
     watch:
-      'Site {site} is at {built} in place of {planned}; its lip changes by {lip}. If that is down, leave it empty and cap it.',
-    fail: 'Site {site} is at {built} in place of {planned}; its lip changes by {lip}.',
+      'Site {site} is at {built} in place of {planned}; its lip stands {lip} higher (minus: lower). Where it is lower, leave the site empty and cap it.',
+    fail: 'Site {site} is at {built} in place of {planned}; its lip stands {lip} higher (minus: lower). Leave it empty and cap it.',
     because: 'A stub that leans more than its neighbours is the one that runs over first.',
   },
 }

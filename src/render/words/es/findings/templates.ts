@@ -6,7 +6,7 @@ const bore: Readonly<Record<string, FindingWords>> = {
     pass: 'El brazo entra en el interior con {measured} de holgura a cada lado.',
     watch:
       'El brazo entra en el interior con solo {measured} de holgura a cada lado; el tubo almacenado se ovala, y {want} lo deja entrar.',
-    fail: 'El brazo mide {stub} de ancho y el interior de la columna {column} mide {bore}, así que ningún agujero lo admite. Elija un brazo de {widest} o menos, o una columna más ancha.',
+    fail: 'El brazo mide {stub} de ancho, su eje está a {offset} del centro y el interior de la columna {column} mide {bore}, así que ningún agujero lo admite. Ahí entra un brazo de {widest} o menos; si no, céntrelo o elija una columna más ancha.',
     because: 'Un brazo más ancho que el interior cortaría el tubo en dos.',
   },
   'templates/stubs-meet': {
@@ -99,10 +99,10 @@ const lip: Readonly<Record<string, FindingWords>> = {
   },
   'templates/site-angle': {
     short: 'Ángulo real de un brazo',
-    pass: 'El puesto {site} está a {built}, {measured} de lo previsto; su labio cambia {lip}.',
+    pass: 'El puesto {site} está a {built}, {measured} de lo previsto; su labio queda {lip} más alto (menos: más bajo).',
     watch:
-      'El puesto {site} está a {built} en vez de {planned}; su labio cambia {lip}. Si es hacia abajo, déjelo vacío y tápelo.',
-    fail: 'El puesto {site} está a {built} en vez de {planned}; su labio cambia {lip}.',
+      'El puesto {site} está a {built} en vez de {planned}; su labio queda {lip} más alto (menos: más bajo). Si queda más bajo, deje el puesto vacío y tápelo.',
+    fail: 'El puesto {site} está a {built} en vez de {planned}; su labio queda {lip} más alto (menos: más bajo). Deje el puesto vacío y tápelo.',
     because: 'Un brazo más inclinado que sus vecinos es el primero que se desborda.',
   },
 }
