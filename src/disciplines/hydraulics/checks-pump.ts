@@ -127,15 +127,23 @@ const bucket: Check<PumpFacts> = {
   at: 'pump/tests',
   source: 'common-practice',
   applies: (plan) => (plan.pump?.tests?.length ?? 0) > 0,
-  judged: ({ tests, boxFlow_m3_s }, plan, terms) =>
+  judged: ({ tests, boxFlow_m3_s, boxHead_m }, plan, terms) =>
     tests.map((t) => {
+      const height_m = plan.pump?.tests?.[t.index]?.outletHeight_m ?? 0
       const time_s = plan.pump?.tests?.[t.index]?.time_s ?? 0
       const meant_s = LOST_NOUGHT * time_s
       return judge('hydraulics/bucket-test', quantity(t.flow_m3_s, 'm3_s'), {
         ...terms,
         at: `pump/tests/${t.index}`,
-        must: { max: boxFlow_m3_s },
-        slots: { box: quantity(boxFlow_m3_s, 'm3_s'), time: quantity(time_s, 's'), meant: quantity(meant_s, 's') },
+        // As high as its largest head a pump gives nothing.
+        must: { max: height_m < boxHead_m ? boxFlow_m3_s : 0 },
+        slots: {
+          box: quantity(boxFlow_m3_s, 'm3_s'),
+          head: quantity(boxHead_m, 'm'),
+          height: quantity(height_m, 'm'),
+          time: quantity(time_s, 's'),
+          meant: quantity(meant_s, 's'),
+        },
         levers: [among(`pump/tests/${t.index}/time`, [`${Number(meant_s.toPrecision(6))} s`])],
       })
     }),

@@ -17,7 +17,7 @@ export interface TestFacts {
   readonly flow_m3_s: number
   /** Head that the pump gave; null where the riser's loss is not known. */
   readonly head_m: number | null
-  /** False where the flow is beyond what the box says a pump of this kind can give with no lift at all. */
+  /** False where the flow, or the height of the outlet alone, is beyond what the box says the pump can give at all. */
   readonly believable: boolean
 }
 
@@ -29,6 +29,8 @@ export interface PumpFacts {
   readonly shutoff_m: Range
   /** Largest flow on the box or on the maker's curve. */
   readonly boxFlow_m3_s: number
+  /** Largest head on the box or on the maker's curve. */
+  readonly boxHead_m: number
   readonly tests: readonly TestFacts[]
   /** Against the box or the maker's curve, by the last tests; null without any. */
   readonly strength: Range | null
@@ -70,11 +72,12 @@ function headAt(plan: Plan, riser: Run | null, viscosity_m2_s: number): HeadAt {
   }
 }
 
-function testsOf(plan: Plan, at: HeadAt, boxFlow_m3_s: number): TestFacts[] {
+function testsOf(plan: Plan, at: HeadAt, box: Pick<PumpFacts, 'boxFlow_m3_s' | 'boxHead_m'>): TestFacts[] {
   return (plan.pump?.tests ?? []).flatMap((t, index) => {
     if (t.volume_m3 === undefined || t.time_s === undefined) return []
     const flow_m3_s = bucketFlow({ volume_m3: t.volume_m3, time_s: t.time_s })
-    return [{ index, on: t.on ?? '', flow_m3_s, head_m: at(index, flow_m3_s), believable: flow_m3_s < boxFlow_m3_s }]
+    const believable = flow_m3_s < box.boxFlow_m3_s && (t.outletHeight_m ?? 0) < box.boxHead_m
+    return [{ index, on: t.on ?? '', flow_m3_s, head_m: at(index, flow_m3_s), believable }]
   })
 }
 
@@ -111,7 +114,7 @@ function fromCurve(
   curve: PumpCurve,
   tests: readonly TestFacts[],
   at: HeadAt,
-  boxFlow_m3_s: number,
+  box: Pick<PumpFacts, 'boxFlow_m3_s' | 'boxHead_m'>,
 ): PumpFacts {
   const good = tests.filter(usable)
   const wear = wearOf(curve, good)
@@ -120,13 +123,13 @@ function fromCurve(
   if (now.length === 0) {
     const worn = wornPump({ curve, wornShare: plan.pump?.worn ?? 0 })
     const shutoff_m = shutoffs(worn, worn)
-    return { low: worn, high: worn, from: 'curve', shutoff_m, boxFlow_m3_s, tests, strength: null, wear }
+    return { low: worn, high: worn, from: 'curve', shutoff_m, ...box, tests, strength: null, wear }
   }
   const of = (factor: number) => misread(now, factor, at).map((point) => pumpStrength({ curve, point }))
   const strength = { low: Math.min(...of(1 - error)), high: Math.max(...of(1 + error)) }
   const low = pumpOfStrength({ curve, strength: strength.low })
   const high = pumpOfStrength({ curve, strength: strength.high })
-  return { low, high, from: 'tests', shutoff_m: shutoffs(low, high), boxFlow_m3_s, tests, strength, wear }
+  return { low, high, from: 'tests', shutoff_m: shutoffs(low, high), ...box, tests, strength, wear }
 }
 
 function fromBox(
@@ -139,7 +142,7 @@ function fromBox(
   const { low: straight, high: bent } = pumpPractice.rows.curveExponent
   const middle: PumpCurve = { kind: 'shape', ...box, exponent: (straight + bent) / 2 }
   const wear = wearOf(middle, good)
-  const rest = { boxFlow_m3_s: box.runout_m3_s, tests, wear }
+  const rest = { boxFlow_m3_s: box.runout_m3_s, boxHead_m: box.shutoff_m, tests, wear }
   const now = lastDay(good)
   if (now.length === 0) {
     const shapes = pumpBand(box)
@@ -161,14 +164,18 @@ export function pumpFacts(plan: Plan, riser: Run | null, viscosity_m2_s: number)
   const curve = makersCurve(plan)
   const at = headAt(plan, riser, viscosity_m2_s)
   if (curve !== null && curve.kind === 'points') {
-    const boxFlow = plan.pump?.maxFlow_m3_s ?? curve.points.at(-1)!.flow_m3_s
-    return { known: fromCurve(plan, curve, testsOf(plan, at, boxFlow), at, boxFlow) }
+    const box = {
+      boxFlow_m3_s: plan.pump?.maxFlow_m3_s ?? curve.points.at(-1)!.flow_m3_s,
+      boxHead_m: plan.pump?.maxHead_m ?? curve.points[0]!.head_m,
+    }
+    return { known: fromCurve(plan, curve, testsOf(plan, at, box), at, box) }
   }
   const given = needed({
     shutoff_m: ['pump/maxHead', plan.pump?.maxHead_m],
     runout_m3_s: ['pump/maxFlow', plan.pump?.maxFlow_m3_s],
   })
   if (!isKnown(given)) return given
-  const tests = testsOf(plan, at, given.known.runout_m3_s)
+  const { runout_m3_s, shutoff_m } = given.known
+  const tests = testsOf(plan, at, { boxFlow_m3_s: runout_m3_s, boxHead_m: shutoff_m })
   return { known: fromBox(plan, given.known, tests, at) }
 }

@@ -132,16 +132,19 @@ export function structureFacts(plan: Plan, given: StandNeeds & { readonly sky: S
   const week = oldestWeek(plan)
   const mass = massFacts(stand.known, week)
   const tipping = tippingFacts(plan, stand.known, given.sky)
-  const section = sectionFacts({
-    plan,
-    stand: stand.known,
-    templates: given.templates,
-    pushes: isKnown(tipping) ? tipping.known.pushes : [],
-    week,
-    wallSun_W_m2: given.sky.wall_W_m2,
-    strap_m: plan.column?.base?.anchored === true && isKnown(tipping) ? tipping.known.strap.height_m : null,
-    righting_N_m: isKnown(tipping) ? tipping.known.atFill.righting_N_m / stand.known.columns : Number.POSITIVE_INFINITY,
-  })
+  // Without the pushes there is no bending moment to hold the column against.
+  const section = isKnown(tipping)
+    ? sectionFacts({
+        plan,
+        stand: stand.known,
+        templates: given.templates,
+        pushes: tipping.known.pushes,
+        week,
+        wallSun_W_m2: given.sky.wall_W_m2,
+        strap_m: plan.column?.base?.anchored === true ? tipping.known.strap.height_m : null,
+        righting_N_m: tipping.known.atFill.righting_N_m / stand.known.columns,
+      })
+    : tipping
   return {
     stand,
     mass: { known: mass },

@@ -51,7 +51,7 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     short: 'Bucket test can be true',
     pass: 'The test shows {measured}; the box says at most {box}.',
     watch: 'The test shows {measured}; the box says at most {box}.',
-    fail: 'That would be {measured}, more than the {box} on the pump’s box. Was it {meant} and not {time}?',
+    fail: 'That would be {measured} at a height of {height}; the pump’s box says at most {box}, and none at {head}. Was it {meant} and not {time}, or another height?',
     because: 'No pump gives more with a lift than its box says without one. This test is left out.',
   },
   'hydraulics/pump-strength': {

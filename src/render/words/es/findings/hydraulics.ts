@@ -52,7 +52,7 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     short: 'Prueba del cubo creíble',
     pass: 'La prueba muestra {measured}; la caja dice {box} como máximo.',
     watch: 'La prueba muestra {measured}; la caja dice {box} como máximo.',
-    fail: 'Eso serían {measured}, más que los {box} de la caja de la bomba. ¿Fueron {meant} y no {time}?',
+    fail: 'Eso serían {measured} a una altura de {height}; la caja de la bomba dice {box} como máximo, y nada a {head}. ¿Fueron {meant} y no {time}, u otra altura?',
     because: 'Ninguna bomba da más con elevación de lo que su caja dice sin ella. Esta prueba no se cuenta.',
   },
   'hydraulics/pump-strength': {
