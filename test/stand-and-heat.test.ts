@@ -276,3 +276,23 @@ describe('charts', () => {
     expect(tippingChart({ facts: known(facts.structure.tipping), ...size })).toBeNull()
   })
 })
+
+describe('a column whose pushes are not known', () => {
+  it('is not judged for strength or sway, and the tank’s width is asked for', () => {
+    const document = changed('balcony', ['reservoir/outsideWidth', undefined])
+    for (const id of ['structure/section', 'structure/sway'])
+      expect(finding(document, id)).toMatchObject({ verdict: 'unknown', needs: ['reservoir/outsideWidth'] })
+  })
+})
+
+describe('a bucket test higher than the pump can lift', () => {
+  const test = { volume: '5 L', time: '61 s', outletHeight: '2.5 m' }
+
+  it('fails, and the pump stays as its box says', () => {
+    const document = changed('balcony', ['pump/tests', [test]])
+    expect(finding(document, 'hydraulics/bucket-test')?.verdict).toBe('fail')
+    expect(finding(document, 'hydraulics/column-flow')?.measured).toEqual(
+      finding(example('balcony'), 'hydraulics/column-flow')?.measured,
+    )
+  })
+})

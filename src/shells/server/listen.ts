@@ -14,6 +14,12 @@ function listening(server: Server, port: number, host: string): Promise<number> 
   })
 }
 
+const closed = (server: Server): Promise<void> =>
+  new Promise((done) => {
+    server.close(() => done())
+    server.closeAllConnections()
+  })
+
 const code = (error: unknown): string => (error as NodeJS.ErrnoException).code ?? ''
 
 /** Listens on this machine only, by both of its loopback addresses; takes the next port where one is in use. */
@@ -33,7 +39,7 @@ export async function listen(
       )
       const servers = both ? [four, six] : [four]
       const close = async () => {
-        await Promise.all(servers.map((s) => new Promise((done) => (s.close(done), s.closeAllConnections()))))
+        await Promise.all(servers.map(closed))
       }
       return { port: bound, close }
     } catch (error) {
