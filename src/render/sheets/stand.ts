@@ -153,7 +153,7 @@ export function standSheet(c: Context): Drafted {
   const heatTop = stand.low - (t === null ? 0 : 9)
   const heat =
     d === null ? { drawing: [], low: stand.low } : dayPart(c, d, heatTop, c.room.body.bottom + high + ABOVE_DEEDS_mm)
-  const todo = actions({ at: [left, heat.low - ABOVE_DEEDS_mm], width_mm, lines })
+  const acts = actions({ at: [left, heat.low - ABOVE_DEEDS_mm], width_mm, lines })
   const mass = orNull(structure.mass)
   const gust = c.plan.place?.gust_m_s
   const slots =
@@ -170,7 +170,7 @@ export function standSheet(c: Context): Drafted {
               ? c.say('stand-sub-still', slots)
               : c.say('stand-sub', { ...slots, gust: c.shown(quantity(gust, 'm_s')) }),
         scale: c.say('no-scale'),
-        drawing: [...stand.drawing, ...heat.drawing, ...todo.drawing],
+        drawing: [...stand.drawing, ...heat.drawing, ...acts.drawing],
       },
     ],
   }

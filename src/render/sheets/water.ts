@@ -107,11 +107,11 @@ function tankPart(c: Context, top: number): Part {
     ...(stop === null ? [] : [c.say('act-lines-stop', { level: c.length(stop.high_m) })]),
   ]
   const below = bounds(put)!.bottom - 8
-  const todo = actions({ at: [left, below], width_mm: AXIS_mm + CHART.width_mm, lines })
+  const acts = actions({ at: [left, below], width_mm: AXIS_mm + CHART.width_mm, lines })
   const scale = c.say('at-scale', { n: String(reduction) })
   return {
-    drawing: [...caption([left, top - 3], c.say('figure-levels'), scale), ...put, ...todo.drawing],
-    low: below - todo.height_mm,
+    drawing: [...caption([left, top - 3], c.say('figure-levels'), scale), ...put, ...acts.drawing],
+    low: below - acts.height_mm,
   }
 }
 
@@ -125,9 +125,9 @@ function firstPage(c: Context): Draft | null {
   const width_mm = clear.right - left
   const { read, lines } = pumpWords(c)
   const said = paragraph({ at: [left, top], width_mm: body.right - left, text: read })
-  const todoTop = top - said.height_mm - (read === '' ? 0 : 3)
-  const todo = actions({ at: [left, todoTop], width_mm: body.right - left, lines })
-  const at: Point = [left, todoTop - todo.height_mm - 7]
+  const actsTop = top - said.height_mm - (read === '' ? 0 : 3)
+  const acts = actions({ at: [left, actsTop], width_mm: body.right - left, lines })
+  const at: Point = [left, actsTop - acts.height_mm - 7]
   const list = numbers({ at, width_mm, heading: c.say('key-numbers'), rows: flowRows(c) })
   const lift = orNull(c.facts.hydraulics.lift)
   const needed = c.plan.riser?.neededFlow_m3_s
@@ -142,7 +142,7 @@ function firstPage(c: Context): Draft | null {
             needed: c.shown(quantity(needed, 'm3_s')),
           }),
     scale: c.say('no-scale'),
-    drawing: [...pump.drawing, ...tank.drawing, ...said.drawing, ...todo.drawing, ...list.drawing],
+    drawing: [...pump.drawing, ...tank.drawing, ...said.drawing, ...acts.drawing, ...list.drawing],
   }
 }
 

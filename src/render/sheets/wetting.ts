@@ -55,12 +55,12 @@ function words(c: Context, facts: WettingFacts, at: Point, width_mm: number): Dr
             .replace(/: (.*)$/, (_, rest: string) => `: ${rest}.`)
   const y = at[1] - 34 - list.height_mm - 5
   const said = paragraph({ at: [at[0], y], width_mm, text })
-  const todo = actions({
+  const acts = actions({
     at: [at[0], y - said.height_mm - 5],
     width_mm,
     lines: [c.say('act-wet-level'), c.say('act-wet-strips'), c.say('act-wet-note')],
   })
-  return [...moved(key, [at[0], at[1] - 2.6]), ...list.drawing, ...said.drawing, ...todo.drawing]
+  return [...moved(key, [at[0], at[1] - 2.6]), ...list.drawing, ...said.drawing, ...acts.drawing]
 }
 
 const worstName = (c: Context, facts: WettingFacts): string =>

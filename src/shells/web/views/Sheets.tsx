@@ -1,41 +1,22 @@
 import { strToU8, zipSync } from 'fflate'
-import { createSignal, Show } from 'solid-js'
 import { tongue } from '../language.ts'
 import { download } from '../model/files.ts'
+import { today } from '../model/made.ts'
 import { freshId } from '../model/plans.ts'
 import { sheetsMade } from '../model/sheets.ts'
 import { say } from '../words.ts'
 import { useBench } from './bench.tsx'
-
-const today = (): string => {
-  const d = new Date()
-  return `${d.getFullYear()}-${String(d.getMonth() + 1).padStart(2, '0')}-${String(d.getDate()).padStart(2, '0')}`
-}
+import { MakingButtons, useMaking } from './Making.tsx'
 
 /** Sheets to print and outlines to cut, made on this page. */
 export function Sheets() {
   const bench = useBench()
-  const [working, setWorking] = createSignal<(() => void) | null>(null)
-  const [said, setSaid] = createSignal('')
+  const making = useMaking()
   const make = async (want: 'pdf' | 'files'): Promise<void> => {
-    const job = sheetsMade({
-      document: bench.document(),
-      display: bench.display(),
-      date: today(),
-      want,
-      language: tongue(),
-    })
-    setWorking(() => () => {
-      job.cancel()
-      setWorking(null)
-    })
-    const answer = await job.answer
-    setWorking(null)
-    if (answer.kind === 'failed') {
-      setSaid(answer.message)
-      return
-    }
-    setSaid(answer.said.join(' '))
+    const ask = { document: bench.document(), display: bench.display(), date: today(), want, language: tongue() }
+    const answer = await making.made(sheetsMade(ask))
+    if (answer === null) return
+    making.setSaid(answer.said.join(' '))
     const stem = freshId(String(bench.document()['name'] ?? ''), [])
     const [first] = answer.files
     if (want === 'pdf' && first) download(`${stem}-${first.name}`, first.content, first.type)
@@ -47,27 +28,14 @@ export function Sheets() {
   return (
     <section class="sheets">
       <h2>{say('sheets')}</h2>
-      <p class="choices">
-        <button type="button" class="do" disabled={working() !== null} onClick={() => void make('pdf')}>
-          {say('sheets-pdf')}
-        </button>
-        <button type="button" class="do" disabled={working() !== null} onClick={() => void make('files')}>
-          {say('sheets-files')}
-        </button>
-        <Show when={working()}>
-          {(cancel) => (
-            <>
-              <span role="status">{say('sheets-working')}</span>
-              <button type="button" class="link" onClick={() => cancel()()}>
-                {say('cancel')}
-              </button>
-            </>
-          )}
-        </Show>
-      </p>
-      <p class="src" data-why="fact:drawing">
-        {said()}
-      </p>
+      <MakingButtons
+        making={making}
+        busy={say('sheets-working')}
+        choices={[
+          { text: say('sheets-pdf'), make: () => make('pdf') },
+          { text: say('sheets-files'), make: () => make('files') },
+        ]}
+      />
     </section>
   )
 }
