@@ -65,6 +65,12 @@ describe('the plan document', () => {
     ['text', ': not-an-object'],
   ])('%j is answered by %s', (json, expected) => expect(problems(json)).toContain(expected))
 
+  it('asks whether a decimal point has slipped', () => {
+    const meant = (angle: string) =>
+      parsePlan({ rootfall: 1, measured: { sites: [{ site: 14, angle }] } }).issues[0]?.expected.slice(2)
+    expect([meant('410 deg'), meant('91 deg'), meant('-5 deg')]).toEqual([['41 deg'], ['9.1 deg'], []])
+  })
+
   it('names the nearest key', () => {
     expect(parsePlan({ rootfall: 1, pump: { maxHed: '2 m' } }).issues[0]?.expected).toContain('maxHead')
   })

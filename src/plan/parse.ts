@@ -64,6 +64,15 @@ const boundText = (field: QuantityField, bound: number, spelled: string): string
 /** How many other units are asked after where a figure is beyond its bounds. */
 const MEANT = 2
 
+/** The figure with its decimal point one or two places back, where that is within bounds: 41 deg where somebody wrote 410 deg. */
+function slippedPoint(field: QuantityField, typed: string): string[] {
+  const read = readQuantity(typed, field.unit)
+  if (!read.ok || read.value < field.max) return []
+  const back = [10, 100].find((by) => read.value / by <= field.max && read.value / by >= field.min)
+  if (back === undefined) return []
+  return [`${Number((inUnit(read.value, field.unit, read.spelled) / back).toPrecision(6))} ${read.spelled}`]
+}
+
 /** The same figure in other units that would be within bounds: 3 kN/m2 where somebody wrote 3 kg/m2. */
 function meantUnits(field: QuantityField, typed: string, spelled: string): string[] {
   const figure = /^-?[\d.,]+/.exec(typed.trim())?.[0]
@@ -73,7 +82,7 @@ function meantUnits(field: QuantityField, typed: string, spelled: string): strin
     const read = readQuantity(text, field.unit)
     return read.ok && read.spelled !== spelled && read.value >= field.min && read.value <= field.max ? [text] : []
   })
-  return within.slice(0, MEANT)
+  return within.length > 0 ? within.slice(0, MEANT) : slippedPoint(field, typed)
 }
 
 function readQuantityField(r: Reader, field: QuantityField, value: unknown, at: string): number | undefined {

@@ -233,6 +233,9 @@ describe('findings', () => {
   it('keep PVC, and what nobody has named, out of a laser', () => {
     const lased = (laser: boolean) => built({ ...balcony, tools: { ...balcony.tools, laser } }).verdict('build/laser')
     expect([lased(true), lased(false), built(balcony).verdict('build/laser')]).toEqual(['fail', 'pass', undefined])
+    const cut = (holeTool: string) =>
+      built({ ...balcony, tools: { ...balcony.tools, holeTool } }).verdict('build/laser')
+    expect([cut('laser'), cut('jigsaw')]).toEqual(['fail', undefined])
   })
   it('hold glue to the temperatures of its tables', () => {
     const air = (airLow: string, airHigh: string) =>

@@ -41,18 +41,21 @@ function temperature(plan: Plan, build: BuildFacts): Finding[] {
 
 /** A laser must not meet PVC, nor a plastic that nobody has named. */
 function laser(plan: Plan): Finding[] {
-  const { laser: meant } = plan.tools ?? {}
-  if (meant === undefined) return []
+  const { laser: templates, holeTool } = plan.tools ?? {}
   const pvc = plasticsOf(plan).filter((p) => p === null || p.startsWith('PVC')).length
-  return [
+  const places = [
+    ...(templates === undefined ? [] : [{ meant: templates, at: 'tools/laser', safe: [false] }]),
+    ...(holeTool === 'laser' ? [{ meant: true, at: 'tools/holeTool', safe: ['jigsaw', 'rotary tool'] }] : []),
+  ]
+  return places.map(({ meant, at, safe }) =>
     judge('build/laser', quantity(meant ? pvc : 0, 'count'), {
-      at: 'tools/laser',
+      at,
       must: { max: 0 },
       source: 'PVC-U.properties',
       safety: true,
-      levers: [among('tools/laser', [false])],
+      levers: [among(at, safe)],
     }),
-  ]
+  )
 }
 
 /** A tall column without a strap. */

@@ -17,13 +17,16 @@ function otherJoints(one: MaterialId, other: MaterialId): string[] {
   return [...silicone, ...weld, 'grommet']
 }
 
+/** The cement that bridges two plastics: for drain joints, and only where the local code allows it. */
+const TRANSITION = 'transition'
+
 /** Cement joins few pairs of plastics; what looks alike on the shelf may be polypropylene. */
 function cement(plan: Plan, facts: PartsFacts): Finding[] {
   const { pipe, stub, sites } = plan.column ?? {}
   if (stub?.joint !== 'cement' || (sites?.method ?? 'stub') !== 'stub') return []
   const at = 'column/stub/joint'
   const [one, other] = [plasticOf(pipe), plasticOf(stub.pipe)]
-  const terms = { at, must: { max: 0 }, source: 'from-memory' as const }
+  const terms = { at, must: {}, source: 'from-memory' as const }
   if (one === null || other === null) {
     const needs = [
       ...(one === null ? ['column/pipe/plastic'] : []),
@@ -33,9 +36,12 @@ function cement(plan: Plan, facts: PartsFacts): Finding[] {
   }
   const pair = cementFor(one, other)
   const joints = facts.joints?.joints ?? 1
+  const sure = pair.holds && pair.cement !== TRANSITION
   return [
-    judge('parts/cement', quantity(pair.holds ? 0 : joints, 'count'), {
+    judge('parts/cement', quantity(sure ? 0 : joints, 'count'), {
       ...terms,
+      must: pair.holds ? {} : { max: 0 },
+      want: { max: 0 },
       slots: { column: materials.rows[one].name, stub: materials.rows[other].name, cement: pair.cement },
       levers: [among(at, otherJoints(one, other))],
     }),

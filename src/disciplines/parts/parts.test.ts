@@ -164,6 +164,11 @@ describe('what cement holds', () => {
     expect(pp).toMatchObject({ verdict: 'fail', measured: { value: 24, unit: 'count' } })
     expect(pp?.levers).toEqual([{ set: 'column/stub/joint', among: ['grommet'] }])
   })
+  it('doubts ABS in PVC: one cement bridges them, in drains, where the local code allows it', () => {
+    const abs = findings(withStub({ plastic: 'ABS' }))['parts/cement']
+    expect(abs).toMatchObject({ verdict: 'watch', measured: { value: 24 }, slots: { cement: 'transition' } })
+    expect(abs?.levers).toEqual([{ set: 'column/stub/joint', among: ['silicone', 'grommet'] }])
+  })
   it('asks where the look-alike pipe was not read', () => {
     const { plastic: _plastic, ...pipe } = balcony.column.stub.pipe
     const document = { ...balcony, column: { ...balcony.column, stub: { ...balcony.column.stub, pipe } } }

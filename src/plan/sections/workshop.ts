@@ -19,7 +19,10 @@ export const stock = section('Pipe and hose to be cut: what the shop sells and w
 
 export const tools = section('What the maker has.', {
   saw: choice(['hand saw', 'mitre box', 'mitre saw', 'band saw', 'hacksaw', 'jigsaw'], 'Saw for the stubs.'),
-  holeTool: choice(['jigsaw', 'rotary tool', 'hole saw', 'file'], 'Tool for the holes.'),
+  holeTool: choice(
+    ['jigsaw', 'rotary tool', 'hole saw', 'file', 'laser'],
+    'Tool for the holes; PVC must not meet a laser.',
+  ),
   holeSaws: list(
     quantity('m', { min: 0.005, max: 0.3, example: '51 mm', about: 'Diameter.' }),
     60,

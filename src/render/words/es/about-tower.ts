@@ -150,7 +150,7 @@ export const aboutTower: Readonly<Record<string, string>> = {
   'Width of the saw’s cut, square to the blade.': 'Ancho del corte de la sierra, a escuadra con la hoja.',
   'Cut away from each factory end.': 'Lo que se corta de cada extremo de fábrica.',
   'Saw for the stubs.': 'Sierra para los brazos.',
-  'Tool for the holes.': 'Herramienta para los agujeros.',
+  'Tool for the holes; PVC must not meet a laser.': 'Herramienta para los agujeros; el PVC nunca va a un láser.',
   'Diameter.': 'Diámetro.',
   'Finest mark on the tape.': 'Marca más fina de la cinta.',
   'Paper in the printer.': 'Papel de la impresora.',

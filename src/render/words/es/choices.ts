@@ -33,6 +33,7 @@ export const choices: Readonly<Record<string, string>> = {
   'PVC-U-foam-core': 'PVC-U, alma espumada',
   acid: 'ácido',
   balcony: 'balcón',
+  laser: 'láser',
   barb: 'espiga',
   black: 'negro',
   bleach: 'lejía',

@@ -4,7 +4,8 @@ export const parts: Readonly<Record<string, FindingWords>> = {
   'parts/cement': {
     short: 'Cement holds these plastics',
     pass: 'Column ({column}) and stub ({stub}) are joined by {cement} cement.',
-    watch: '{measured} joints are doubtful: column {column}, stub {stub}.',
+    watch:
+      'Stub of {stub} in a column of {column}: only {cement} cement takes both, for drain joints and where the local code allows it; {measured} joints are doubtful. Buy both pipes of one plastic, or take another joint.',
     fail: 'No cement holds a stub of {stub} in a column of {column}: {measured} joints would peel. Buy pipe of one plastic, or take another joint.',
     because:
       'Solvent cement melts two faces into one; it does that only with some plastics, and look-alikes are not among them.',

@@ -4,7 +4,8 @@ export const parts: Readonly<Record<string, FindingWords>> = {
   'parts/cement': {
     short: 'El pegamento une ambos',
     pass: 'Columna ({column}) y brazo ({stub}) se unen con pegamento {cement}.',
-    watch: '{measured} uniones son dudosas: columna {column}, brazo {stub}.',
+    watch:
+      'Brazo de {stub} en columna de {column}: solo un pegamento de {cement} une ambos, en desagües y donde la norma local lo permite; {measured} uniones son dudosas. Compre los dos tubos de un mismo plástico, o use otra unión.',
     fail: 'Ningún pegamento une un brazo de {stub} a una columna de {column}: {measured} uniones se despegarían. Compre tubo de un solo plástico, o use otra unión.',
     because:
       'El pegamento de tubería funde dos caras en una; solo lo hace con algunos plásticos, y los parecidos no están entre ellos.',
