@@ -6,8 +6,10 @@ import { layoutFacts } from '../src/disciplines/layout/index.ts'
 import { templatesFindings } from '../src/disciplines/templates/checks.ts'
 import { jointFacts, jointRoom, pocketFacts, templatesFacts } from '../src/disciplines/templates/index.ts'
 import { evaluate } from '../src/evaluate.ts'
+import { withRemedy } from '../src/findings/apply.ts'
 import type { Finding, Remedy, Verdict } from '../src/findings/finding.ts'
 import { withRemedies } from '../src/findings/prove.ts'
+import { scaleOf } from '../src/findings/steps.ts'
 import { inUnit, readQuantity } from '../src/kernel/quantity-text.ts'
 import { parsePlan } from '../src/plan/document.ts'
 import type { Issue } from '../src/plan/issue.ts'
@@ -41,6 +43,10 @@ const judged = (d: PlanDocument): Judged => {
   return { findings: evaluate(plan).findings, issues }
 }
 
+/** What a person can set: no more than three decimals. */
+const SETTABLE = /^(?!.*[.,]\d{4})/
+const told = (r: Remedy): string[] => [r, ...r.with].map((c) => String(c.to))
+
 /** What is wrong with a remedy, in words; nothing where it holds. */
 function faults(
   judge: typeof judged,
@@ -49,13 +55,14 @@ function faults(
   target: Finding,
   remedy: Remedy,
 ): string[] {
-  const { findings: after, issues } = judge(withValue(d, remedy.set, remedy.to))
+  const { findings: after, issues } = judge(withRemedy(d, remedy))
   const now = after.find((f) => key(f) === key(target))
-  const what = `${key(target)}: ${remedy.set} → ${remedy.to}`
+  const what = `${key(target)}: ${[remedy, ...remedy.with].map((c) => `${c.set} → ${c.to}`).join(', ')}`
   const out: string[] = []
   if (issues.some((i) => i.at.startsWith(remedy.set))) out.push(`${what}: cannot be read`)
-  const cured = !now || now.verdict === 'pass' || (target.verdict === 'fail' && now.verdict === 'watch')
-  if (!cured) out.push(`${what}: is ${now.verdict}`)
+  if ((now?.verdict ?? 'pass') !== remedy.leaves) out.push(`${what}: is ${now?.verdict}`)
+  if (target.verdict === 'watch' && remedy.leaves === 'watch') out.push(`${what}: changes nothing`)
+  if (told(remedy).some((text) => !SETTABLE.test(text))) out.push(`${what}: cannot be set`)
   if (JSON.stringify(now?.measured ?? null) !== JSON.stringify(remedy.gives)) out.push(`${what}: gives another number`)
   for (const old of before) {
     const f = after.find((x) => key(x) === key(old))
@@ -71,7 +78,7 @@ function faults(
   return out
 }
 
-/** Whether one step less would have cured as well. */
+/** Whether one step less would have done as well. */
 function stepLessCures(judge: typeof judged, d: PlanDocument, target: Finding, remedy: Remedy): boolean {
   const lever = target.levers.find((l) => l.set === remedy.set && 'along' in l)
   if (lever === undefined || !('along' in lever)) return false
@@ -81,11 +88,12 @@ function stepLessCures(judge: typeof judged, d: PlanDocument, target: Finding, r
   if (!read.ok) return true
   const start = from?.ok ? from.value : lever.along.from!
   const way = Math.sign(to - start)
-  const less = read.value - way * (read.spelled === 'in' ? 0.0254 / 16 : step)
-  if ((less - start) * way <= step * 1e-6) return false
+  const size = scaleOf(d, remedy.set, unit, step).step
+  const less = read.value - way * size
+  if ((less - start) * way <= size * 1e-6) return false
   const text = `${Number(inUnit(less, unit, read.spelled).toPrecision(9))} ${read.spelled}`
   const now = judge(withValue(d, remedy.set, text)).findings.find((f) => key(f) === key(target))
-  return !now || now.verdict === 'pass' || (target.verdict === 'fail' && now.verdict === 'watch')
+  return !now || now.verdict === 'pass' || now.verdict === remedy.leaves
 }
 
 /** The plans that people see are judged whole; of the others only the joint and its places, for the sake of time. */

@@ -26,6 +26,7 @@ export type FindingSlot = Slot | Phrase
  *
  * `along`: a quantity field, from its present value to `to` (the end that helps), in steps a tape or a shop can give.
  * `among`: a few values to try in the order in which a grower would.
+ * `together`: the same for several fields that only help hand in hand; the first of them is `set`.
  */
 export type Lever =
   | {
@@ -38,15 +39,30 @@ export type Lever =
         readonly from?: number
       }
     }
-  | { readonly set: string; readonly among: readonly (string | number | boolean)[] }
+  | { readonly set: string; readonly among: readonly Typed[] }
+  | { readonly set: string; readonly together: readonly (readonly Setting[])[] }
 
-/** A change of the plan document that was proved: re-evaluated, it cures the finding and worsens none. */
-export interface Remedy {
+/** What a person may type into a field. */
+export type Typed = string | number | boolean
+
+/** One field of the document set to a value. */
+export interface Setting {
   /** Path of the field in the document, `column/sites/pitch`. */
   readonly set: string
-  /** What stood there, a section told by its name or measures; null where nothing did. */
-  readonly from: string | number | boolean | null
-  readonly to: string | number | boolean
+  readonly to: Typed
+}
+
+/** A setting with what stood there before, a section told by its name or measures; null where nothing did. */
+export interface Change extends Setting {
+  readonly from: Typed | null
+}
+
+/** A change of the plan document that was proved: re-evaluated, it cures the finding and worsens none. */
+export interface Remedy extends Change {
+  /** What has to be changed in the same step; mostly nothing. */
+  readonly with: readonly Change[]
+  /** The finding's verdict after the change: `watch` only where no value was found with which it holds altogether. */
+  readonly leaves: 'pass' | 'watch'
   /** The finding's number after the change; null where the question no longer arises. */
   readonly gives: Quantity | null
   /** Other findings that the same change cures. */

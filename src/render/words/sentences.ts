@@ -1,4 +1,4 @@
-import type { Band, Finding, FindingSlot, Remedy } from '../../findings/finding.ts'
+import type { Band, Change, Finding, FindingSlot, Remedy, Typed } from '../../findings/finding.ts'
 import { ends, type Quantity, quantity } from '../../kernel/units.ts'
 import type { Issue } from '../../plan/issue.ts'
 import { type Display, shownText } from '../display.ts'
@@ -51,19 +51,25 @@ export interface FindingText {
   readonly remedies: readonly string[]
 }
 
-const typedText = (value: string | number | boolean, words: Words): string =>
+const typedText = (value: Typed, words: Words): string =>
   typeof value === 'boolean' ? words.tables[value ? 'yes' : 'no']! : choiceName(String(value), words)
+
+const changeSlots = ({ set, from, to }: Change, words: Words) => ({
+  place: placeName(set, words),
+  from: from === null ? words.phrases['nothing']! : typedText(from, words),
+  to: typedText(to, words),
+})
 
 export function remedyText(remedy: Remedy, words: Words, display: Display): string {
   const slots = {
-    place: placeName(remedy.set, words),
-    from: remedy.from === null ? words.phrases['nothing']! : typedText(remedy.from, words),
-    to: typedText(remedy.to, words),
+    ...changeSlots(remedy, words),
+    more: remedy.with.map((c) => fill(words.phrases['change-too']!, changeSlots(c, words))).join(''),
     gives: remedy.gives === null ? '' : shownText(remedy.gives, display),
   }
   const short = (ids: readonly string[]) => ids.map((id) => words.findings[id]?.short ?? id).join(', ')
   return [
     fill(words.phrases[remedy.gives === null ? 'remedy-ends' : 'remedy']!, slots),
+    ...(remedy.leaves === 'pass' ? [] : [words.phrases['leaves-watch']!]),
     ...(remedy.alsoCures.length === 0 ? [] : [fill(words.phrases['also-cures']!, { list: short(remedy.alsoCures) })]),
     ...(remedy.reveals.length === 0 ? [] : [fill(words.phrases['reveals']!, { list: short(remedy.reveals) })]),
   ].join(' ')

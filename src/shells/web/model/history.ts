@@ -1,3 +1,5 @@
+import { withRemedy } from '../../../findings/apply.ts'
+import type { Remedy } from '../../../findings/finding.ts'
 import { withValue } from '../../../plan/patch.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 
@@ -105,6 +107,14 @@ export function withChange(
 /** The whole document exchanged, as one step. */
 export const withDocument = (history: History, document: PlanDocument, deed: Deed, at_ms: number): History =>
   added(history, { at_ms, deed, key: '', before: history.document, after: document })
+
+/** A proved remedy made, all that it changes as one step. */
+export function withCure(history: History, remedy: Remedy, at_ms: number): History {
+  const { set: path, from, to } = remedy
+  if (remedy.with.length === 0) return withChange(history, { path, value: to, from, at_ms }, 'remedy')
+  const deed: Deed = { kind: 'remedy', path, from: shown(from), to: shown(to) }
+  return withDocument(history, withRemedy(history.document, remedy), deed, at_ms)
+}
 
 export function undo(history: History): History {
   const step = history.done.at(-1)

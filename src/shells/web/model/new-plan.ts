@@ -1,3 +1,4 @@
+import { withRemedy } from '../../../findings/apply.ts'
 import type { Finding, Remedy, Verdict } from '../../../findings/finding.ts'
 import { readQuantity } from '../../../kernel/quantity-text.ts'
 import { valueAt, withValue } from '../../../plan/patch.ts'
@@ -105,7 +106,7 @@ export function adjusted(
     const findings = proved(plan)
     const next = findings.find((f) => f.verdict === 'fail' && f.remedies.length > 0)?.remedies[0]
     if (!next) break
-    const changed = withValue(plan, next.set, next.to)
+    const changed = withRemedy(plan, next)
     made.push(next)
     plan = changed
     if (burden(findings) === 0) break

@@ -1,4 +1,5 @@
 import { batch } from 'solid-js'
+import { withRemedy } from '../../../findings/apply.ts'
 import type { Remedy } from '../../../findings/finding.ts'
 import { valueAt } from '../../../plan/patch.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
@@ -7,7 +8,7 @@ import { label, say } from '../words.ts'
 import type { Evaluated } from '../workers/protocol.ts'
 import { ghostInWorker } from './engine.ts'
 import { createOpening, createSaving, resolveConflict } from './filing.ts'
-import { type Deed, type History, redo, undo, withChange, withDocument } from './history.ts'
+import { type Deed, type History, redo, undo, withChange, withCure, withDocument } from './history.ts'
 import { createJudging } from './judging.ts'
 import { worstFirst } from './order.ts'
 import { type PartId, partOf } from './parts.ts'
@@ -51,8 +52,7 @@ export function createWorkbench(first: Evaluated) {
       s.setGhost(null)
       return
     }
-    const change = { path: remedy.set, value: remedy.to, from: remedy.from, at_ms: 0 }
-    const then = withChange(s.history(), change).document
+    const then = withRemedy(s.document(), remedy)
     const note = `${label(remedy.set)} → ${typeof remedy.to === 'boolean' ? say(remedy.to ? 'yes' : 'no') : remedy.to}`
     const over = await ghostInWorker(s.document(), then, s.asked(), { part: partOf(remedy.set), note })
     s.setGhost({ key, remedy, over })
@@ -68,8 +68,10 @@ export function createWorkbench(first: Evaluated) {
     tryOut: judging.tryOut,
     stopSearch: judging.stop,
     retry: saving.soon,
-    set: (path: string, value: unknown, kind: 'set' | 'remedy' = 'set') =>
-      move(withChange(s.history(), { path, value, from: valueAt(s.document(), path), at_ms: Date.now() }, kind)),
+    set: (path: string, value: unknown) =>
+      move(withChange(s.history(), { path, value, from: valueAt(s.document(), path), at_ms: Date.now() })),
+    /** A proved remedy made, all that it changes as one step. */
+    take: (remedy: Remedy) => move(withCure(s.history(), remedy, Date.now())),
     exchange: (document: PlanDocument, deed: Deed) => move(withDocument(s.history(), document, deed, Date.now())),
     explain: (reason: Reason, back: HTMLElement | SVGElement) =>
       s.setSlip({ reason, beside: back.getBoundingClientRect(), back }),

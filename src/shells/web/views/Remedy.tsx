@@ -1,4 +1,4 @@
-import { Show } from 'solid-js'
+import { For, Show } from 'solid-js'
 import type { Finding, Remedy } from '../../../findings/finding.ts'
 import { placeName } from '../../../render/words/sentences.ts'
 import { words } from '../language.ts'
@@ -25,6 +25,14 @@ export function RemedyView(props: { readonly finding: Finding; readonly remedy: 
         {placeName(props.remedy.set, words())} <s>{told(props.remedy.from)}</s> <span class="ar">→</span>{' '}
         <b>{told(props.remedy.to)}</b>
       </p>
+      <For each={props.remedy.with}>
+        {(change) => (
+          <p class="rh" data-why={ofField(change.set)}>
+            {placeName(change.set, words())} <s>{told(change.from)}</s> <span class="ar">→</span>{' '}
+            <b>{told(change.to)}</b>
+          </p>
+        )}
+      </For>
       <p class="ba" data-why={ofFinding(key())}>
         <Show when={props.finding.measured}>{(m) => <Bare of={m()} why={ofFinding(key())} />}</Show>
         <span class="ar">→</span>
@@ -35,11 +43,14 @@ export function RemedyView(props: { readonly finding: Finding; readonly remedy: 
           {also().length === 0 ? say('cures-none') : say('cures-also', { list: also().join(', ') })}
         </span>
       </p>
+      <Show when={props.remedy.leaves === 'watch'}>
+        <p class="src">{words().phrases['leaves-watch']}</p>
+      </Show>
       <Show when={revealed().length > 0}>
         <p class="src reveals">{say('reveals', { list: revealed().join(', ') })}</p>
       </Show>
       <p class="act">
-        <button type="button" class="do" onClick={() => bench.set(props.remedy.set, props.remedy.to, 'remedy')}>
+        <button type="button" class="do" onClick={() => bench.take(props.remedy)}>
           {say('make-change')}
         </button>
         <button
