@@ -132,6 +132,30 @@ describe('the command line', () => {
     expect(done.stderr).toBe('')
   })
 
+  it('groups what is open by the blanks to fill in, those that open the most first', () => {
+    const { out } = run(['check', '-'], JSON.stringify({ rootfall: 1, column: { pipe: 'ASTM D1785 4 in Sch 40' } }))
+    const blocks = out.split(/^open /m).slice(1)
+    const counts = blocks.map((block) => block.match(/[a-z]+\/[a-z-]+/g)?.length ?? 0)
+    expect(counts.length).toBeGreaterThan(3)
+    expect(counts).toEqual([...counts].sort((a, b) => b - a))
+    expect(new Set(blocks.map((block) => block.split('\n')[0])).size).toBe(blocks.length)
+    const all = run(['check', '-', '--all'], JSON.stringify({ rootfall: 1 })).out
+    expect(all).toMatch(/^open +hydraulics\/pump-lifts /m)
+  })
+
+  it('shows inches to the owner of a pipe by an inch standard, until a tape is named', () => {
+    const check = (tape?: string) => {
+      const plan = {
+        rootfall: 1,
+        column: { pipe: 'ASTM D1785 4 in Sch 40', length: '6 ft' },
+        tools: tape ? { tape } : {},
+      }
+      return run(['check', '-'], JSON.stringify(plan)).out
+    }
+    expect(check()).toContain('72 in')
+    expect(check('1 mm')).toContain('1829 mm')
+  })
+
   it('shows inches to the owner of an inch tape', () => {
     const { out } = run(['check', join(root, 'examples', 'hall.plan.json'), '--all'])
     expect(out).toMatch(/\d\/\d+ in|\d in/)

@@ -1,12 +1,14 @@
 import { root } from '../../kernel/solve.ts'
 import { isKnown, type Known, needed } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
+import { measuresOf } from '../../plan/tape.ts'
 import { drills } from '../../tables/drills.ts'
 import { distributorPractice, orificeDischarge } from '../../tables/hydraulic-orifices.ts'
 import { waterPathPractice } from '../../tables/water-path.ts'
 import { type DistributorChoice, distributorChoices } from './distributor-choice.ts'
 import { fillingFlow, overflowPipeFlow, tiltFlowShare, tiltHeight } from './equations-distributor.ts'
 import { holeWeber, jetRegime, orificeFlow, startHead } from './equations-orifice.ts'
+import { circleFor } from './plate-room.ts'
 import { type Range, range } from './range.ts'
 import type { SolutionWater } from './temperature.ts'
 
@@ -67,7 +69,7 @@ function standing(p: Plate, flow_m3_s: number, open: number, discharge: number):
 
 /** Twist drills of the maker's own system, as a plate needs them. */
 export function plateDrills(plan: Plan): readonly { readonly label: string; readonly diameter_m: number }[] {
-  const system = plan.tools?.tape === undefined || plan.tools.tape === '1 mm' ? 'mm' : 'in'
+  const system = measuresOf(plan)
   const { largestDrill } = waterPathPractice.rows
   return Object.values(drills.rows).filter(
     (d) =>
@@ -160,7 +162,7 @@ export function distributorSuggestions(
     water: given.water.cold,
     discharge: DISCHARGE.dischargeLow,
     depth_m,
-    circle_m,
+    circleOf: circleFor(plan, circle_m),
     lean_rad,
     cloggedShare,
     tiltShare: tiltShare.value,

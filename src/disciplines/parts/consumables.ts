@@ -1,5 +1,6 @@
 import { band, type Quantity, quantity } from '../../kernel/units.ts'
 import type { Plan } from '../../plan/plan.ts'
+import { measuresOf } from '../../plan/tape.ts'
 import { filletUse, jointUse, packs, perJointUse } from '../../tables/consumables.ts'
 import type { BuildFacts } from '../build/index.ts'
 import type { TemplatesFacts } from '../templates/index.ts'
@@ -69,7 +70,7 @@ const most = (q: Quantity): number => ('value' in q ? q.value : q.high)
 
 /** Packs of what the joints need, with what is rubbed and wiped away. */
 export function consumableParts(plan: Plan, n: Numbers, build: BuildFacts | null, needs: JointNeeds | null): Part[] {
-  const market = plan.tools?.tape === '1/16 in' || plan.tools?.tape === '1/32 in' ? 'in' : 'mm'
+  const market = measuresOf(plan)
   const uses = new Set(build?.steps.flatMap((s) => s.parts) ?? [])
   const pack = (
     id: string,

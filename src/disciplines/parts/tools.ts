@@ -1,5 +1,6 @@
 import { type Quantity, quantity } from '../../kernel/units.ts'
 import type { Plan } from '../../plan/plan.ts'
+import { measuresOf } from '../../plan/tape.ts'
 import { drills, drillsNear } from '../../tables/drills.ts'
 import { practiceLengths } from '../../tables/practice.ts'
 import type { BuildFacts } from '../build/index.ts'
@@ -19,16 +20,13 @@ export interface Tool {
 /** A saw is at hand where its size is the one meant, within what a label rounds. */
 const LABEL_m = 0.0006
 
-const system = (plan: Plan): 'mm' | 'in' =>
-  plan.tools?.tape === '1/16 in' || plan.tools?.tape === '1/32 in' ? 'in' : 'mm'
-
 function sized(
   plan: Plan,
   kind: 'twist drill' | 'hole saw',
   diameter_m: number | null,
 ): Pick<Tool, 'sizes' | 'label' | 'atHand'> {
   if (diameter_m === null) return { sizes: {}, label: null, atHand: null }
-  const near = drills.rows[drillsNear({ diameter_m, system: system(plan), kind }).nearest]
+  const near = drills.rows[drillsNear({ diameter_m, system: measuresOf(plan), kind }).nearest]
   const owned = plan.tools?.holeSaws
   const atHand =
     kind === 'twist drill' || owned === undefined ? null : owned.some((d) => Math.abs(d - near.diameter_m) <= LABEL_m)

@@ -1,6 +1,7 @@
 import type { Quantity } from '../../kernel/units.ts'
 import { isKnown, type Known } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
+import { measuresOf } from '../../plan/tape.ts'
 import { plantThirst, siteMasses } from '../../tables/canopy.ts'
 import { dipStickSteps, stopWater } from '../../tables/water-path.ts'
 import type { HeldFacts } from '../hydraulics/held-facts.ts'
@@ -33,7 +34,7 @@ export interface ReservoirFacts {
 const FEWEST_MARKS = 40
 
 function markStep(plan: Plan, brim_m3: number): number {
-  const system = plan.tools?.tape === undefined || plan.tools.tape === '1 mm' ? 'mm' : 'in'
+  const system = measuresOf(plan)
   const steps = Object.values(dipStickSteps.rows).filter((r) => r.system === system)
   return (steps.find((r) => brim_m3 / r.step_m3 <= FEWEST_MARKS) ?? steps.at(-1)!).step_m3
 }
