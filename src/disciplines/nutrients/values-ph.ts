@@ -34,17 +34,17 @@ const bloodBuffers: readonly (readonly [number, number])[] = [
 const nbs = { source: 'NBS.buffers', absolute: true } as const
 
 /** pK as computed from the printed coefficients. */
+const tabled: Readonly<Partial<Record<Equilibrium, readonly number[]>>> = {
+  carbonic: [6.516, 6.463, 6.419, 6.382, 6.352, 6.328, 6.297],
+  bicarbonate: [10.554, 10.488, 10.428, 10.376, 10.329, 10.288, 10.222],
+  carbonDioxideGas: [1.192, 1.269, 1.341, 1.407, 1.468, 1.524, 1.625],
+  water: [14.732, 14.534, 14.346, 14.168, 14.0, 13.84, 13.543],
+}
+const tabled_C = [5, 10, 15, 20, 25, 30, 40] as const
 const pK: readonly (readonly [Equilibrium, number, number])[] = [
-  ['carbonic', 10, 6.463],
-  ['carbonic', 25, 6.352],
-  ['carbonic', 40, 6.297],
-  ['bicarbonate', 10, 10.488],
-  ['bicarbonate', 25, 10.329],
-  ['carbonDioxideGas', 10, 1.269],
-  ['carbonDioxideGas', 25, 1.468],
-  ['water', 10, 14.534],
-  ['water', 25, 14.0],
-  ['water', 40, 13.543],
+  ...(Object.entries(tabled) as readonly (readonly [Equilibrium, readonly number[]])[]).flatMap(([id, pKs]) =>
+    tabled_C.map((t, i) => [id, t, pKs[i]!] as const),
+  ),
   ['phosphoric1', 25, 2.148],
   ['phosphoric2', 25, 7.2005],
   ['boric', 25, 9.235],
@@ -53,6 +53,8 @@ const pK: readonly (readonly [Equilibrium, number, number])[] = [
   ['gypsum', 25, 4.58],
   ['ammonium', 25, 9.244],
 ]
+/** Half of the last digit: solids are printed to two decimals, the others to three. */
+const halfDigit = (id: Equilibrium) => (id === 'calcite' || id === 'gypsum' ? 0.005 : 6e-4)
 const pKSource = (id: Equilibrium) =>
   id.startsWith('phosphoric') ? 'BatesAcree1945' : id === 'boric' ? 'Owen1934' : 'PlummerBusenberg1982'
 
@@ -65,18 +67,19 @@ function feedSaturation(given: {
   const solution = speciation({ amounts: feedAmounts(given.feed), pH: given.pH, temperature_C: 25, ...closed })
   return saturationIndex({ solution, mineral: given.mineral })
 }
+const brushiteAt = [5.5, 5.8, 6, 6.5, 7, 7.5] as const
+const brushites: readonly (readonly [PublishedFeed, readonly number[]])[] = [
+  ['hoagland-1', [-0.78, -0.51, -0.33, 0.03, 0.27, 0.37]],
+  ['sonneveld-straver-lettuce', [-0.52, -0.24, -0.07, 0.3, 0.54, 0.65]],
+  ['mattson-peters-lettuce', [-1.04, -0.76, -0.58, -0.19, 0.07, 0.2]],
+]
 const saturations: readonly (readonly [PublishedFeed, Mineral, number, number])[] = [
   ['hoagland-1', 'gypsum', 5.8, -1.15],
   ['sonneveld-straver-lettuce', 'gypsum', 5.8, -1.44],
   ['mattson-peters-lettuce', 'gypsum', 5.8, -1.66],
-  ['hoagland-1', 'brushite', 5.5, -0.78],
-  ['hoagland-1', 'brushite', 5.8, -0.51],
-  ['hoagland-1', 'brushite', 6.5, 0.03],
-  ['hoagland-1', 'brushite', 7.5, 0.37],
-  ['sonneveld-straver-lettuce', 'brushite', 5.8, -0.24],
-  ['sonneveld-straver-lettuce', 'brushite', 7, 0.54],
-  ['mattson-peters-lettuce', 'brushite', 6, -0.58],
-  ['mattson-peters-lettuce', 'brushite', 7.5, 0.2],
+  ...brushites.flatMap(([feed, indices]) =>
+    indices.map((index, i) => [feed, 'brushite' as const, brushiteAt[i]!, index] as const),
+  ),
   ['sonneveld-straver-lettuce', 'struvite', 5.8, -3.8],
   ['sonneveld-straver-lettuce', 'struvite', 7, -1.9],
   ['mattson-peters-lettuce', 'struvite', 5.8, -4.2],
@@ -148,7 +151,12 @@ const rows: readonly Published[] = [
   }),
   ...pK.map(([equilibrium, temperature_C, expected]) =>
     value(equilibriumLogK, { equilibrium, temperature_C }, -expected, {
-      ...{ source: pKSource(equilibrium), within: 0.006, absolute: true, why: 'half of the last printed digit' },
+      ...{
+        source: pKSource(equilibrium),
+        within: halfDigit(equilibrium),
+        absolute: true,
+        why: 'half of the last printed digit',
+      },
     }),
   ),
   ...(

@@ -115,6 +115,16 @@ const published: readonly (readonly [string, number, Wanted, Readonly<Partial<Re
     },
   ],
   [
+    // The last trace is printed to two figures: 0.37 g of molybdate in a cubic metre, 0.20 mg/L.
+    'Cooper1979',
+    0.026,
+    { Fe: 12.0, Mn: 1.98, B: 0.3, Cu: 0.1, Mo: 0.2, Zn: 0.1 },
+    {
+      ...{ 'iron-EDTA': 79, 'manganese-sulfate': 6.1, 'boric-acid': 1.7 },
+      ...{ 'copper-sulfate': 0.39, 'ammonium-molybdate': 0.37, 'zinc-sulfate': 0.44 },
+    },
+  ],
+  [
     'MattsonPeters',
     0.004,
     lettuce,

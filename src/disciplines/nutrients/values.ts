@@ -1,31 +1,12 @@
 import { type Published, value } from '../../kernel/published.ts'
 import type { AcidAsSold } from '../../tables/acids.ts'
 import type { Element } from '../../tables/elements.ts'
-import type { Salt } from '../../tables/salts.ts'
 import { airCarbonDioxide } from './equations-air.ts'
-import { elementShare, molarMass } from './equations-formula.ts'
 import { refillStrength } from './equations-refill.ts'
 import { refillConcentration, sanitiserVolume, timeToLimit } from './equations-running.ts'
 import { acidStrength, oxideFactor } from './equations-salts.ts'
-import { hydrateSolubility } from './equations-saturation.ts'
 import { additionToDilute, stockToStrengthen } from './equations-strength.ts'
 import { penConductivity, reportedAmount, reportedCharge } from './equations-water-report.ts'
-
-/** Printed mass % of element (columns of a table of fertilisers), to three decimals. */
-const shares: readonly (readonly [string, number, Element, number])[] = [
-  ['Ca(NO3)2.4H2O', 236.146, 'Ca', 16.972],
-  ['5Ca(NO3)2.NH4NO3.10H2O', 1080.623, 'N', 15.554],
-  ['KNO3', 101.102, 'K', 38.672],
-  ['KH2PO4', 136.084, 'P', 22.761],
-  ['(NH4)2HPO4', 132.056, 'N', 21.214],
-  ['MgSO4.7H2O', 246.466, 'Mg', 9.861],
-  ['Mg(NO3)2.6H2O', 256.403, 'Mg', 9.479],
-  ['C10H12FeN2NaO8.3H2O', 421.092, 'Fe', 13.262],
-  ['C18H16FeN2NaO6', 435.169, 'Fe', 12.833],
-  ['CuSO4.5H2O', 249.677, 'Cu', 25.451],
-  ['Na2B8O13.4H2O', 412.507, 'B', 20.964],
-  ['(NH4)6Mo7O24.4H2O', 1235.92, 'Mo', 54.344],
-]
 
 const oxides: readonly (readonly [string, Element, number])[] = [
   ['P2O5', 'P', 0.4364],
@@ -37,24 +18,8 @@ const oxides: readonly (readonly [string, Element, number])[] = [
   ['B2O3', 'B', 0.3106],
   ['NO3', 'N', 0.2259],
   ['NH4', 'N', 0.7765],
-]
-
-/** g of the salt as sold per 100 g of added water at 0, 10, 20, 25 °C. */
-const dissolved: readonly (readonly [Salt, readonly number[]])[] = [
-  ['potassium-nitrate', [13.6, 21.4, 31.9, 38.3]],
-  ['monopotassium-phosphate', [13.3, 17.5, 22.3, 25.0]],
-  ['potassium-sulfate', [7.7, 9.2, 11.0, 12.0]],
-  ['magnesium-sulfate', [59, 80, 106, 117]],
-  ['magnesium-nitrate', [197, 215, 239, 256]],
-  ['calcium-nitrate-tetrahydrate', [258, 324, 443, 563]],
-  ['monoammonium-phosphate', [21.7, 28.2, 35.9, 40.4]],
-  ['ammonium-nitrate', [117, 151, 190, 213]],
-  ['manganese-sulfate', [63, 72, 76, 77]],
-  ['zinc-sulfate', [108, 133, 166, 187]],
-  ['copper-sulfate', [24, 29, 35, 39]],
-  ['ferrous-sulfate', [33, 45, 61, 72]],
-  ['boric-acid', [2.7, 3.7, 5.0, 5.8]],
-  ['sodium-molybdate', [56, 84, 86, 86]],
+  ['PO4', 'P', 0.3261],
+  ['SO4', 'S', 0.3338],
 ]
 
 /** Strength in eq/L as computed from printed density and mass %. */
@@ -68,27 +33,11 @@ const strengths: readonly (readonly [AcidAsSold, number])[] = [
   ['sulfuric-35', 8.99],
 ]
 
-const temperatures = [0, 10, 20, 25] as const
-
 const printed = { source: 'Stoichiometry', why: 'half of the last printed digit' } as const
 
 const rows: readonly Published[] = [
-  ...shares.flatMap(([formula, M, element, percent]) => [
-    value(molarMass, { formula }, M / 1000, { ...printed, source: 'IUPAC.weights', within: 6e-7, absolute: true }),
-    value(elementShare, { formula, element }, percent / 100, { ...printed, within: 6e-6, absolute: true }),
-  ]),
   ...oxides.map(([oxide, element, factor]) =>
     value(oxideFactor, { oxide, element }, factor, { ...printed, within: 6e-5, absolute: true }),
-  ),
-  ...dissolved.flatMap(([salt, grams]) =>
-    temperatures.map((temperature_C, i) =>
-      value(hydrateSolubility, { salt, temperature_C }, grams[i]! / 100, {
-        within: grams.every(Number.isInteger) ? 0.0051 : 0.00051,
-        absolute: true,
-        source: 'CRC.solubility',
-        why: 'half of the last printed digit of g per 100 g',
-      }),
-    ),
   ),
   ...strengths.map(([acid, eq]) =>
     value(acidStrength, { acid }, eq * 1000, {
