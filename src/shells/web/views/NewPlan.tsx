@@ -91,7 +91,7 @@ function Place(props: Asked) {
               checked={props.answers().setting === s}
               onChange={() => props.set({ setting: s })}
             />{' '}
-            {s}
+            {choiceName(s)}
           </label>
         )}
       </For>
