@@ -125,11 +125,16 @@ function job(plan: Plan, options: EvaluateOptions) {
   const templates = once(() => kept?.templates ?? templatesFacts(plan, joint(), orNull(layout())))
   const pocket = once(() => kept?.pocket ?? pocketFacts(plan, orNull(layout())))
   const tank = once(() => tankFacts(plan))
+  const week = oldestWeek(plan)
   const hydraulics = once(() =>
-    hydraulicsFacts(plan, { tank: tank(), layout: layout(), templates: orNull(templates()) }),
+    hydraulicsFacts(plan, {
+      tank: tank(),
+      layout: layout(),
+      templates: orNull(templates()),
+      oldest_weeks: week,
+    }),
   )
   const reservoir = once(() => reservoirFacts(plan, { tank: tank(), held: hydraulics().held, layout: layout() }))
-  const week = oldestWeek(plan)
   const water = once(() => waterFacts(plan, week))
   const day = once(() => {
     if (options.day === false) return null

@@ -108,9 +108,9 @@ describe('names on a chart', () => {
 })
 
 describe('the sheets of water and stand', () => {
-  it.each(['balcony', 'school', 'hall'])('are in the set of the %s, two pages and one', (name) => {
+  it.each(['balcony', 'school', 'hall'])('are in the set of the %s, three pages and one', (name) => {
     const ids = sheetSet(input(name), ['water', 'stand']).pages.map((p) => p.id)
-    expect(ids).toEqual(['water', 'water', 'stand'])
+    expect(ids).toEqual(['water', 'water', 'water', 'stand'])
   })
   it('say what is missing where nothing can be drawn', () => {
     const { pump: _, riser: __, reservoir: ___, distributor: ____, ...bare } = example('balcony')

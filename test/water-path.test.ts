@@ -32,7 +32,8 @@ function looked(name: string, changes: Changes = {}) {
   const layout = layoutFacts(plan, isKnown(joint) ? joint.known : null)
   const templates = templatesFacts(plan, joint, isKnown(layout) ? layout.known : null)
   const tank = tankFacts(plan)
-  const h = hydraulicsFacts(plan, { tank, layout, templates: isKnown(templates) ? templates.known : null })
+  const near = { tank, layout, templates: isKnown(templates) ? templates.known : null, oldest_weeks: 5 }
+  const h = hydraulicsFacts(plan, near)
   const reservoir = reservoirFacts(plan, { tank, held: h.held, layout })
   const findings = [...hydraulicsFindings(plan, h, { layout, templates, tank }), ...reservoirFindings(plan, reservoir)]
   const verdict = (id: string) => findings.find((f) => f.id === id)?.verdict

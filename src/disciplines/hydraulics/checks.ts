@@ -3,6 +3,7 @@ import type { Plan } from '../../plan/plan.ts'
 import { columnChecks, type Near } from './checks-column.ts'
 import { distributorChecks } from './checks-distributor.ts'
 import { pumpChecks } from './checks-pump.ts'
+import { rootChecks } from './checks-roots.ts'
 import { stopChecks } from './checks-stop.ts'
 import type { HydraulicsFacts } from './index.ts'
 
@@ -11,5 +12,6 @@ export const hydraulicsFindings = (plan: Plan, facts: HydraulicsFacts, near: Nea
   ...pumpChecks(plan, facts),
   ...distributorChecks(plan, facts),
   ...columnChecks(plan, facts, near),
+  ...rootChecks(plan, facts),
   ...stopChecks(plan, facts),
 ]

@@ -11,6 +11,7 @@ import { columnFlow, type FlowFacts, flowFacts, type LiftFacts, liftFacts } from
 import { type HeldFacts, heldFacts } from './held-facts.ts'
 import { type PumpFacts, pumpFacts } from './pump-facts.ts'
 import type { Range } from './range.ts'
+import { type RootFacts, rootFacts } from './roots-facts.ts'
 import { type StopFacts, stopFacts } from './stop-facts.ts'
 import { type SolutionWater, solutionWater } from './temperature.ts'
 import { hasCheckValve, type Tubes, tubesOf } from './tubes.ts'
@@ -30,6 +31,7 @@ export interface HydraulicsFacts {
   readonly wetting: Known<WettingFacts>
   readonly held: Known<HeldFacts>
   readonly drain: Known<DrainFacts>
+  readonly roots: Known<RootFacts>
   readonly stop: StopFacts
 }
 
@@ -37,6 +39,8 @@ interface Neighbours {
   readonly tank: Known<TankFacts>
   readonly layout: Known<LayoutFacts>
   readonly templates: TemplatesFacts | null
+  /** Age of the oldest plants, in weeks. */
+  readonly oldest_weeks: number
 }
 
 type Levels = { readonly low_m: number; readonly fill_m: number | null }
@@ -91,6 +95,7 @@ export function hydraulicsFacts(plan: Plan, given: Neighbours): HydraulicsFacts 
     wetting: wettingFacts(plan, { flow: column, water, distributor, layout: given.layout, templates: given.templates }),
     held,
     drain: drainFacts(plan, column, total),
+    roots: rootFacts(plan, { layout: given.layout, film, oldest_weeks: given.oldest_weeks }),
     stop: stopFacts(plan, {
       warmest_C: water.warmest_C,
       keptShare: waterPathPractice.rows.pauseKept.value,
@@ -107,5 +112,6 @@ export type { FilmFacts } from './film-facts.ts'
 export { type FlowFacts, type LiftFacts, systemCurve } from './flow-facts.ts'
 export type { HeldFacts } from './held-facts.ts'
 export type { PumpFacts } from './pump-facts.ts'
-export type { StopFacts } from './stop-facts.ts'
+export type { RootFacts } from './roots-facts.ts'
+export { AIRS_C, type DryTime, type StopFacts } from './stop-facts.ts'
 export { type Strip, strips, type WettingFacts, wettingCures } from './wetting-facts.ts'

@@ -18,6 +18,8 @@ export interface StopFacts {
   readonly grown_m3_d: Range
   readonly thirstFrom: 'crops' | 'table'
   readonly times: readonly DryTime[]
+  /** The same by week in the hottest air of the place, with the longest rest of a timer. */
+  readonly hottest: readonly (DryTime & { readonly pause_s: Range })[]
   /** Grown plants in the hottest air of the place. */
   readonly worst: DryTime
   /** Longest pause of a timer that keeps its reserve, at the worst. */
@@ -27,7 +29,8 @@ export interface StopFacts {
 }
 
 const DAY_s = 86_400
-const AIRS_C = [20, 25, 30, 35] as const
+/** Airs for which the time to dry is told by week. */
+export const AIRS_C = [20, 25, 30, 35] as const
 
 function grownThirst(plan: Plan): { readonly grown_m3_d: Range; readonly from: 'crops' | 'table' } {
   const stated = (plan.crops ?? []).flatMap((c) =>
@@ -81,6 +84,11 @@ export function stopFacts(
   const times = weeks.flatMap((w) => AIRS_C.map((air_C) => dryTime(w, air_C, grown_m3_d)))
   const worst = dryTime(grown, given.warmest_C, grown_m3_d)
   const pause = (dry_s: number) => longestPause({ dry_s, keptShare: given.keptShare })
+  const pauses = ({ low, high }: Range): Range => ({ low: pause(low), high: pause(high) })
+  const hottest = weeks.map((w) => {
+    const time = dryTime(w, given.warmest_C, grown_m3_d)
+    return { ...time, pause_s: pauses(time.dry_s) }
+  })
   const { held, total_m3_s, fall_s } = given
   const run = (empty_m3: number, flow_m3_s: number, fall: number) => fillTime({ empty_m3, flow_m3_s }) + fall
   const runs = held !== null && total_m3_s !== null && fall_s !== null && total_m3_s.low > 0
@@ -89,7 +97,8 @@ export function stopFacts(
     thirstFrom: from,
     times,
     worst,
-    pause_s: { low: pause(worst.dry_s.low), high: pause(worst.dry_s.high) },
+    hottest,
+    pause_s: pauses(worst.dry_s),
     run_s: runs
       ? {
           low: run(held.up_m3.low - held.film_m3.low - held.roots_m3.low, total_m3_s.high, fall_s.low),

@@ -9,6 +9,7 @@ import { hung, topLeft } from './compose.ts'
 import type { Context, Draft, Drafted } from './context.ts'
 import { caption, needsOf, numbers } from './figure.ts'
 import { fittingScale } from './scale.ts'
+import { weekPages } from './water-weeks.ts'
 import { wettingPages } from './wetting.ts'
 
 const CHART = { width_mm: 94, height_mm: 58 }
@@ -150,7 +151,7 @@ function firstPage(c: Context): Draft | null {
 export function waterSheet(c: Context): Drafted {
   const { hydraulics, reservoir } = c.facts
   const first = firstPage(c)
-  const pages = [...(first === null ? [] : [first]), ...wettingPages(c)]
+  const pages = [...(first === null ? [] : [first]), ...wettingPages(c), ...weekPages(c)]
   if (pages.length > 0) return { pages }
   const needs = [hydraulics.flow, hydraulics.wetting, reservoir].flatMap(needsOf)
   return { needs: [...new Set(needs)] }

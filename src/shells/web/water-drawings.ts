@@ -5,6 +5,8 @@ import { type Sketch, scaleFor } from '../../render/tower/sketch.ts'
 import { dayCourse } from '../../render/views/day-course.ts'
 import { levels, tankWidth } from '../../render/views/levels.ts'
 import { pumpCurve } from '../../render/views/pump-curve.ts'
+import { rootsByWeek } from '../../render/views/roots-by-week.ts'
+import { stopClockTable } from '../../render/views/stop-clock.ts'
 import { tippingChart } from '../../render/views/tipping.ts'
 import { wettingMapView } from '../../render/views/wetting-map.ts'
 import type { Given, SheetOf } from './drawings.ts'
@@ -31,7 +33,7 @@ function sketch(drawing: Drawing | null, scale = 0): Sketch | null {
   }
 }
 
-type Id = 'chart-pump' | 'chart-levels' | 'chart-wetting' | 'chart-tipping' | 'chart-day'
+type Id = 'chart-pump' | 'chart-stop' | 'chart-levels' | 'chart-wetting' | 'chart-roots' | 'chart-tipping' | 'chart-day'
 
 /** A chart stands with the parts that it tells of. */
 const sheetOf = (
@@ -88,5 +90,23 @@ const day = sheetOf('chart-day', ['reservoir', 'roots', 'place'], (e, { display 
   return facts === null ? null : sketch(dayCourse({ facts, words: words().standCharts, display, ...size }))
 })
 
-/** Pump, levels, wetted sites, tipping and a hot day, each beside the part that it tells of. */
-export const sheetsOfWater: readonly SheetOf[] = [pump, tank, wetting, tipping, day]
+const stop = sheetOf('chart-stop', ['pump', 'roots'], (e, { display }, width_mm) =>
+  sketch(
+    stopClockTable({
+      facts: e.facts.hydraulics.stop,
+      words: words().waterPath,
+      display,
+      at: [0, 0],
+      width_mm,
+    }).drawing,
+  ),
+)
+
+const roots = sheetOf('chart-roots', ['roots', 'column'], (e, _given, width_mm) => {
+  const facts = orNull(e.facts.hydraulics.roots)
+  const size = { width_mm: width_mm - AXIS_mm, height_mm: width_mm * 0.62 }
+  return facts === null ? null : sketch(rootsByWeek({ facts, words: words().waterPath, ...size }))
+})
+
+/** Pump, clock of the stop, levels, wetted sites, roots in the bore, tipping and a hot day, each beside the part that it tells of. */
+export const sheetsOfWater: readonly SheetOf[] = [pump, stop, tank, wetting, roots, tipping, day]

@@ -218,6 +218,12 @@ export const physicsSources = sourcesOf({
     where: 'exact solution of dC/dt = KLa (C* - C) - r',
     read: null,
   },
+  'derived.root-mat': {
+    kind: 'derived',
+    cite: 'Room that hanging roots take in a bore',
+    where: 'mass over density and share of the mat that is not air; spread over the length of the roots',
+    read: null,
+  },
   'derived.hole-circle': {
     kind: 'derived',
     cite: 'Plate left between holes on a circle and the wall round them',

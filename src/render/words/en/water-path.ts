@@ -22,6 +22,15 @@ export const waterPathWords = {
   strip: 'wall kept wet: new, and run in',
   free: 'stream falls free, off the wall',
   hole: 'holes of the distributor',
+  rootsShare: 'of the bore',
+  rootsAge: 'weeks since planting',
+  rootsHalf: 'half of the bore',
+  rootsFull: 'full: no way for water',
+  rootsLeast: 'few roots, close together',
+  rootsMost: 'many roots, loose',
+  rootsCut: 'cut here',
+  clockWeek: 'week',
+  clockRest: 'rest, min',
 } as const
 
 export type WaterPathWords = Readonly<Record<keyof typeof waterPathWords, string>>

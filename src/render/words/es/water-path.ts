@@ -24,4 +24,13 @@ export const waterPathWords: WaterPathWords = {
   strip: 'pared mojada: nueva, y rodada',
   free: 'chorro libre, lejos de la pared',
   hole: 'agujeros del distribuidor',
+  rootsShare: 'del interior',
+  rootsAge: 'semanas desde la plantación',
+  rootsHalf: 'mitad del interior',
+  rootsFull: 'lleno: el agua no pasa',
+  rootsLeast: 'pocas raíces, apretadas',
+  rootsMost: 'muchas raíces, sueltas',
+  rootsCut: 'se corta aquí',
+  clockWeek: 'semana',
+  clockRest: 'descanso, min',
 }

@@ -153,6 +153,15 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     fail: 'The lip stands only {measured} above the lowest way out; the film itself runs out below {must}.',
     because: 'Water creeps along edges by surface tension, and drops that meet roots splash.',
   },
+  'hydraulics/root-room': {
+    short: 'Bore stays open for water',
+    pass: 'Roots of the oldest plants, {oldest} old, take {measured} of the bore; it would be half full after {day}.',
+    watch:
+      'Roots of the oldest plants, {oldest} old, take {measured} of the bore, thickest from ring {ring} down; it is half full after {day}. Look down it each week; {deed}, or take a bore of {bore}.',
+    fail: 'Roots of the oldest plants, {oldest} old, would take {measured} of the bore from ring {ring} down; half of it is taken after {day}. Cut them before; {deed}, or take a bore of {bore}.',
+    because:
+      'Water needs only {film} of the bore, but roots that hang side by side dam it, and it stands at the lowest sites. How roots grow was never measured by the day, so the band is wide.',
+  },
   'hydraulics/foot-water': {
     short: 'Foot lets the water out',
     pass: 'Water stands {measured} over the foot, to {shut} of its holes shut.',
@@ -172,8 +181,8 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     short: 'Rest is short enough',
     pass: 'The pump rests {measured}; grown plants at {air} hold out {dry}.',
     watch:
-      'The pump rests {measured}; grown plants at {air} hold out {dry}, so rest {want} or try longer on a hot day.',
-    fail: 'The pump rests {measured}; grown plants at {air} hold out {dry} at most.',
+      'The pump rests {measured}; grown plants at {air} hold out {dry}, so rest {want} or try longer on a hot day. {from}',
+    fail: 'The pump rests {measured}; grown plants at {air} hold out {dry} at most. {from}',
     because:
       'Half of the time to dry is kept in hand. The band is wide, since cups and roots hold very different amounts.',
   },
@@ -188,8 +197,8 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     short: 'Plants outlast a cut',
     pass: 'Grown plants at {air} hold out {measured}; a cut lasts {cut}.',
     watch:
-      'Grown plants at {air} hold out {measured}; a cut lasts {cut}. Pour by hand, or run a small pump from a battery.',
-    fail: 'Grown plants at {air} hold out {measured}; a cut lasts {cut}. Plan a battery pump, or pour by hand.',
+      'Grown plants at {air} hold out {measured}; a cut lasts {cut}. {from} Pour by hand, or run a small pump from a battery.',
+    fail: 'Grown plants at {air} hold out {measured}; a cut lasts {cut}. {from} Plan a battery pump, or pour by hand.',
     because: 'Cup, plug and clinging roots hold little. Young plants last longer than grown ones.',
   },
 }

@@ -158,6 +158,15 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     fail: 'El labio está solo {measured} sobre la salida más baja; por debajo de {must} se sale la propia película.',
     because: 'El agua se arrastra por los bordes por tensión superficial, y las gotas que dan en raíces salpican.',
   },
+  'hydraulics/root-room': {
+    short: 'Interior libre para el agua',
+    pass: 'Las raíces de las plantas más viejas, de {oldest}, ocupan {measured} del interior; estaría medio lleno a los {day}.',
+    watch:
+      'Las raíces de las plantas más viejas, de {oldest}, ocupan {measured} del interior, sobre todo del anillo {ring} hacia abajo; está medio lleno a los {day}. Mire dentro cada semana; {deed}, o tome un interior de {bore}.',
+    fail: 'Las raíces de las plantas más viejas, de {oldest}, ocuparían {measured} del interior del anillo {ring} hacia abajo; la mitad está ocupada a los {day}. Córtelas antes; {deed}, o tome un interior de {bore}.',
+    because:
+      'El agua solo necesita {film} del interior, pero las raíces que cuelgan juntas la represan y queda parada en los puestos más bajos. Nadie midió las raíces día a día: por eso la banda es ancha.',
+  },
   'hydraulics/foot-water': {
     short: 'El pie deja salir el agua',
     pass: 'El agua está {measured} sobre el pie, hasta con {shut} de sus agujeros tapados.',
@@ -177,8 +186,8 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     short: 'Descanso bastante corto',
     pass: 'La bomba descansa {measured}; las plantas crecidas a {air} aguantan {dry}.',
     watch:
-      'La bomba descansa {measured}; las plantas crecidas a {air} aguantan {dry}: descanse {want} o pruebe más en un día de calor.',
-    fail: 'La bomba descansa {measured}; las plantas crecidas a {air} aguantan {dry} como máximo.',
+      'La bomba descansa {measured}; las plantas crecidas a {air} aguantan {dry}: descanse {want} o pruebe más en un día de calor. {from}',
+    fail: 'La bomba descansa {measured}; las plantas crecidas a {air} aguantan {dry} como máximo. {from}',
     because:
       'Se guarda la mitad del tiempo de secado. La banda es ancha, pues vasos y raíces retienen cantidades muy distintas.',
   },
@@ -193,8 +202,8 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     short: 'Aguante en corte de luz',
     pass: 'Las plantas crecidas a {air} aguantan {measured}; un corte dura {cut}.',
     watch:
-      'Las plantas crecidas a {air} aguantan {measured}; un corte dura {cut}. Riegue a mano, o ponga una bomba pequeña con batería.',
-    fail: 'Las plantas crecidas a {air} aguantan {measured}; un corte dura {cut}. Prevea una bomba con batería, o riegue a mano.',
+      'Las plantas crecidas a {air} aguantan {measured}; un corte dura {cut}. {from} Riegue a mano, o ponga una bomba pequeña con batería.',
+    fail: 'Las plantas crecidas a {air} aguantan {measured}; un corte dura {cut}. {from} Prevea una bomba con batería, o riegue a mano.',
     because: 'Vaso, taco y raíces retienen poco. Las plantas jóvenes duran más que las crecidas.',
   },
 }
