@@ -56,6 +56,7 @@ export function createState(example: PlanDocument) {
   const [wanted, setWanted] = createSignal<string | null>(null)
   const [act, setAct] = createSignal<Act>('draw')
   const [panel, setPanel] = createSignal<Panel | null>(null)
+  const [refused, setRefused] = createSignal('')
   const [settings, setSettings] = kept()
   const findings = createMemo(() => new Map((evaluated()?.findings ?? []).map((f) => [findingKey(f), f])))
   const display = createMemo<Display>(() => ({
@@ -92,6 +93,7 @@ export function createState(example: PlanDocument) {
     },
     ...{ remedies, setRemedies, searching, setSearching, order, setOrder, part, setPart, open, setOpen },
     ...{ ghost, setGhost, slip, setSlip, wanted, setWanted, act, setAct, panel, setPanel, settings, findings, display },
+    ...{ refused, setRefused },
     setSettings: (change: Partial<ReturnType<typeof settings>>) => setSettings({ ...settings(), ...change }),
   }
 }

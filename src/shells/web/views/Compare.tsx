@@ -61,7 +61,9 @@ export function Compare() {
         fallback={<p class="src">{say(other.loading || judged.loading ? 'computing' : 'compare-same')}</p>}
       >
         <h3>{say('compare-findings')}</h3>
-        <Differences rows={findings()} here={say('here')} there={say('there')} />
+        <Show when={!judged.loading} fallback={<p role="status">{say('computing')}</p>}>
+          <Differences rows={findings()} here={say('here')} there={say('there')} />
+        </Show>
         <h3>{say('compare-fields')}</h3>
         <Differences rows={fields()} here={say('here')} there={say('there')} />
       </Show>

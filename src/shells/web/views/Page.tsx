@@ -51,11 +51,7 @@ function drop(bench: Workbench, e: DragEvent): void {
   const file = e.dataTransfer?.files[0]
   if (!file) return
   e.preventDefault()
-  void Promise.all([file.text(), arrive()]).then(([text, { planFrom }]) => {
-    const read = planFrom(text)
-    if ('document' in read) void bench.takeUp(read.document, true)
-    else bench.setPanel('plans')
-  })
+  void Promise.all([file.text(), arrive()]).then(([text, { taken }]) => taken(bench, text))
 }
 
 /** The whole page. */

@@ -1,10 +1,11 @@
-import { createResource, createSignal, For, Show } from 'solid-js'
+import { createResource, createSignal, For, onCleanup, Show } from 'solid-js'
 import { exampleNames, exampleOf } from '../examples.ts'
-import { downloadPlan, planFrom } from '../model/files.ts'
+import { downloadPlan } from '../model/files.ts'
 import { listPlans } from '../model/plans.ts'
 import { say, sayable } from '../words.ts'
 import { useBench } from './bench.tsx'
 import { PanelFrame } from './PanelFrame.tsx'
+import { taken } from './taken.ts'
 
 /** Plans of the folder. */
 function Kept() {
@@ -66,12 +67,8 @@ function Examples() {
 export function Plans() {
   const bench = useBench()
   const [pasted, setPasted] = createSignal('')
-  const [problem, setProblem] = createSignal('')
-  const takeUp = (text: string): void => {
-    const read = planFrom(text)
-    if ('why' in read) setProblem(say('cannot-open', { why: read.why }))
-    else void bench.takeUp(read.document, true)
-  }
+  const takeUp = (text: string): void => taken(bench, text)
+  onCleanup(() => bench.setRefused(''))
   return (
     <PanelFrame title={say('plans')}>
       <p class="choices">
@@ -106,7 +103,7 @@ export function Plans() {
         </p>
       </Show>
       <p class="issue" role="alert">
-        {problem()}
+        {bench.refused()}
       </p>
     </PanelFrame>
   )

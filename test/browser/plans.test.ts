@@ -1,0 +1,107 @@
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { planText } from '../../src/plan/document.ts'
+import { page as words } from '../../src/render/words/en/page.ts'
+import { example } from '../plans.ts'
+import { launched, opened, savedState, served, type Watched, watched } from './workbench.ts'
+
+let browser: Browser
+const servers: Awaited<ReturnType<typeof served>>[] = []
+
+beforeAll(async () => {
+  browser = await launched()
+})
+afterAll(async () => {
+  await browser.close()
+  await Promise.all(servers.map((server) => server.close()))
+})
+
+/** A page on a folder of its own, with the first example. */
+async function fresh(): Promise<Watched> {
+  const server = await served()
+  servers.push(server)
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, acceptDownloads: true })
+  const w = await watched(context)
+  await opened(w.page, server.url)
+  return w
+}
+
+const press = (page: Page, name: string): Promise<void> =>
+  page.getByRole('button', { name, exact: true }).first().click()
+
+/** A file let go over the page, as a hand lets it go. */
+const dropped = (page: Page, text: string): Promise<void> =>
+  page.evaluate((content) => {
+    const data = new DataTransfer()
+    data.items.add(new File([content], 'mine.plan.json', { type: 'application/json' }))
+    document.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }))
+  }, text)
+
+const named = (page: Page, name: string): Promise<unknown> =>
+  page.waitForFunction((n) => document.querySelector('h1')?.textContent === n, name)
+
+describe('plans on the page', () => {
+  it('begins a new one in five questions, of which nothing fails', async () => {
+    const { page, wrongs } = await fresh()
+    await press(page, 'Plans')
+    await press(page, 'New plan, in five questions')
+    for (let i = 0; i < 4; i++) await press(page, 'Next')
+    await press(page, 'Draw it')
+    await named(page, 'lettuce, balcony')
+    await page.waitForFunction(() => document.querySelector('#drawing')?.getAttribute('aria-busy') === 'false')
+    expect(await page.locator('.sum').innerText()).not.toContain(words['sum-fail'])
+    await savedState(page)
+    expect(wrongs).toEqual([])
+    await page.context().close()
+  })
+
+  it('takes a file that is dropped or chosen, and gives the same file back', async () => {
+    const { page, wrongs } = await fresh()
+    const school = example('school')
+    await dropped(page, planText(school))
+    await named(page, String(school['name']))
+    await press(page, 'Plans')
+    const download = page.waitForEvent('download')
+    await press(page, 'Save as a file')
+    const saved = JSON.parse(readFileSync(String(await (await download).path()), 'utf8')) as object
+    expect({ ...saved, change: 0 }).toEqual({ ...school, change: 0 })
+    const file = join(mkdtempSync(join(tmpdir(), 'rootfall-file-')), 'hall.plan.json')
+    writeFileSync(file, planText(example('hall')))
+    await page.locator('input[type=file]').setInputFiles(file)
+    await named(page, String(example('hall')['name']))
+    expect(wrongs).toEqual([])
+    await page.context().close()
+  })
+
+  it('says why a file is no plan, and keeps the one that is open', async () => {
+    const { page, wrongs } = await fresh()
+    const name = String(example('balcony')['name'])
+    await dropped(page, '{"rootfall": 99}')
+    await page.waitForFunction(() => /99/.test(document.querySelector('[role=alert]')?.textContent ?? ''))
+    await named(page, name)
+    expect(wrongs).toEqual([])
+    await page.context().close()
+  })
+
+  it('sets two side by side: only what differs, by the same findings, and the change in words', async () => {
+    const { page, wrongs } = await fresh()
+    await page.locator('.loop a[data-part="column"]').click()
+    await page.locator('#field-column-sites-pitch').fill('190 mm')
+    await page.locator('#field-column-sites-pitch').press('Enter')
+    await savedState(page)
+    await press(page, 'Compare')
+    await page.waitForFunction(() => /190 mm/.test(document.querySelector('.panel')?.textContent ?? ''))
+    await page.waitForFunction(() => document.querySelectorAll('.diff').length === 2)
+    const text = await page.locator('.panel').innerText()
+    expect(text).toContain('180 mm')
+    expect(text).not.toContain('110 mm')
+    expect(await page.locator('.diff tbody tr').count()).toBeGreaterThan(1)
+    await press(page, 'Changes')
+    expect(await page.locator('.log').innerText()).toMatch(/180 mm.*190 mm/)
+    expect(wrongs).toEqual([])
+    await page.context().close()
+  })
+})
