@@ -20,35 +20,15 @@ export interface Given {
   readonly shown: (id: string) => boolean
 }
 
-/** A view of the tower. */
-export interface ViewOf {
-  readonly id: string
-  readonly short: keyof PageWords
-}
-
-/** Views that the foot offers; a new view is entered here and in the sheet that draws it. */
-export const viewList: readonly ViewOf[] = [
-  { id: 'elevation', short: 'view-elevation' },
-  { id: 'unrolled', short: 'view-unrolled' },
-  { id: 'section', short: 'view-section' },
-  { id: 'flow', short: 'flow' },
-  { id: 'solid', short: 'solid' },
-  { id: 'feed', short: 'view-feed' },
-  { id: 'water', short: 'view-water' },
-]
-
 /** A sheet of the desk: one or more views drawn together. */
 export interface SheetOf {
   readonly id: string
-  /** Drawn from the first answer already, which knows only what `workers/first-answer.ts` says. */
-  readonly first?: boolean
   readonly titles: (given: Given) => readonly (keyof PageWords)[]
   readonly draw: (e: Evaluated, given: Given) => Sketch | null
 }
 
 const tower: SheetOf = {
   id: 'tower',
-  first: true,
   titles: ({ shown }) => (['elevation', 'unrolled'] as const).filter(shown),
   draw: (e, { display, room_mm, shown }) => {
     const layout = orNull(e.facts.layout)
@@ -75,7 +55,6 @@ function waterOver(e: Evaluated): number | null {
 
 const distributor: SheetOf = {
   id: 'distributor',
-  first: true,
   titles: () => ['distributor'],
   draw: (e, { display, detail_mm, part, shown }) =>
     part === 'distributor' && shown('section')
@@ -91,7 +70,6 @@ const distributor: SheetOf = {
 
 const section: SheetOf = {
   id: 'section',
-  first: true,
   titles: () => ['section'],
   draw: (e, { display, room_mm, detail_mm, shown }) => {
     const templates = orNull(e.facts.templates)

@@ -3,6 +3,7 @@ import { render } from 'solid-js/web'
 import './style/page.css'
 import { fetchFirst } from './first.ts'
 import { listPlans } from './model/plans.ts'
+import { roomNow } from './model/room.ts'
 import { keptLanguage } from './model/settings.ts'
 import { createWorkbench } from './model/workbench.ts'
 import { arrive, arriveFrom, painted } from './views/arriving.ts'
@@ -15,9 +16,9 @@ const root = document.getElementById('page')
 if (root) {
   const tag = keptLanguage()
   document.documentElement.lang = tag
-  const [first, plans] = await Promise.all([fetchFirst(), listPlans().catch(() => []), fetchWords(tag)])
+  const [first, plans] = await Promise.all([fetchFirst(tag, roomNow()), listPlans().catch(() => []), fetchWords(tag)])
   render(() => {
-    const bench = createWorkbench(first.evaluated)
+    const bench = createWorkbench(first)
     const [open, setOpen] = createSignal(false)
     void bench
       .openFirst(plans)

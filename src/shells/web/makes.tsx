@@ -3,13 +3,13 @@ import { Booklet } from './views/Booklet.tsx'
 import { Cuts, Parts, Steps } from './views/MakeTables.tsx'
 import { Marks } from './views/Marks.tsx'
 import { Sheets } from './views/Sheets.tsx'
-import type { Evaluated } from './workers/protocol.ts'
+import type { Told } from './workers/protocol.ts'
 
 /** A thing of the second act; the list is the only place where one is entered. */
 export interface MakeOf {
   readonly id: string
-  readonly exists: (e: Evaluated) => boolean
-  readonly view: (e: Evaluated) => JSX.Element
+  readonly exists: (e: Told) => boolean
+  readonly view: (e: Told) => JSX.Element
 }
 
 export const makeList: readonly MakeOf[] = [

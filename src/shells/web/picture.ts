@@ -5,6 +5,7 @@ import { moved } from '../../render/drawing/transform.ts'
 import { FIGURE_mm, type Sketch } from '../../render/tower/sketch.ts'
 import type { PageWords } from '../../render/words/en/page.ts'
 import type { Given, SheetOf } from './drawings.ts'
+import { type Stroke, strokes } from './strokes.ts'
 import type { Evaluated } from './workers/protocol.ts'
 
 /** What is asked of the drawings, as it can be sent to a worker. */
@@ -12,11 +13,16 @@ export interface AskedViews extends Omit<Given, 'shown'> {
   readonly views: readonly string[]
 }
 
-/** A drawn sheet, its marks as the inside of an SVG; figures stay apart, for they are edited and explained. */
-export interface Picture extends Omit<Sketch, 'marks'> {
+/** Marks as the page draws them: strokes, and lettering as the inside of an SVG. */
+export interface Inked {
+  readonly strokes: readonly Stroke[]
+  readonly letters: string
+}
+
+/** A drawn sheet; figures stay apart from the marks, for they are edited and explained. */
+export interface Picture extends Omit<Sketch, 'marks'>, Inked {
   readonly id: string
   readonly titles: readonly (keyof PageWords)[]
-  readonly inside: string
 }
 
 /** The part of the loop to which a mark belongs, before its own name: a site is of the stubs. */
@@ -30,8 +36,6 @@ function tagged(p: Primitive): Primitive {
 const NEAR_mm = 0.25
 const TURN_cos = 0.9
 
-const rounded = ([x, y]: Point): Point => [Math.round(x * 100) / 100, Math.round(y * 100) / 100]
-
 function thinned(points: readonly Point[]): readonly Point[] {
   const kept: Point[] = []
   for (const [i, p] of points.entries()) {
@@ -43,20 +47,25 @@ function thinned(points: readonly Point[]): readonly Point[] {
     }
     kept.push(p)
   }
-  return kept.map(rounded)
+  return kept
 }
 
 const seen = (p: Primitive): Primitive => (p.kind === 'path' ? { ...p, points: thinned(p.points) } : p)
 
-/** The inside of an SVG file: its elements, without the file around them. */
-function inside(drawing: Drawing, box: Rect): string {
+/** Marks for the page, those of a box. */
+function inked(drawing: Drawing, box: Rect): Inked {
+  const marks = drawing.map(tagged)
+  const letters = marks.filter((p) => p.kind === 'text')
   const page = {
     width_mm: box.right - box.left,
     height_mm: box.top - box.bottom,
-    drawing: moved(drawing.map(tagged), [-box.left, -box.bottom]).map(seen),
+    drawing: moved(letters, [-box.left, -box.bottom]),
   }
-  const text = svg({ page, title: '', paint: 'class' })
-  return text.slice(text.indexOf('</title>') + 8, text.lastIndexOf('</svg>'))
+  const text = letters.length === 0 ? '' : svg({ page, title: '', paint: 'class' })
+  return {
+    strokes: strokes(marks.map(seen), box),
+    letters: text === '' ? '' : text.slice(text.indexOf('</title>') + 8, text.lastIndexOf('</svg>')),
+  }
 }
 
 const out = (n: number, to: (n: number) => number): number => to(n * 100) / 100
@@ -75,11 +84,11 @@ const givenOf = ({ views, ...rest }: AskedViews): Given => ({ ...rest, shown: (i
 export function pictures(e: Evaluated, asked: AskedViews, sheets: readonly SheetOf[]): readonly Picture[] {
   const given = givenOf(asked)
   return sheets.flatMap((sheet): Picture[] => {
-    const sketch = e.whole || sheet.first ? sheet.draw(e, given) : null
+    const sketch = sheet.draw(e, given)
     if (sketch === null) return []
     const { marks, ...rest } = sketch
     const box = framed(sketch.box)
-    return [{ ...rest, box, id: sheet.id, titles: sheet.titles(given), inside: inside(marks, box) }]
+    return [{ ...rest, box, id: sheet.id, titles: sheet.titles(given), ...inked(marks, box) }]
   })
 }
 
@@ -119,7 +128,7 @@ export function ghosts(
   asked: AskedViews,
   sheets: readonly SheetOf[],
   change: Change,
-): Readonly<Record<string, string>> {
+): Readonly<Record<string, Inked>> {
   const given = givenOf(asked)
   const drawn = sheets.flatMap((sheet) => {
     const [a, b] = [sheet.draw(now, given), sheet.draw(then, given)]
@@ -130,5 +139,5 @@ export function ghosts(
   const moves = drawn.some((d) => d.marks.length > 0)
   const named = (d: (typeof drawn)[number]): Drawing =>
     moves || d.id !== 'tower' ? d.marks : noted(d.sketch, change.part, change.note)
-  return Object.fromEntries(drawn.map((d) => [d.id, inside(named(d), framed(d.sketch.box))]))
+  return Object.fromEntries(drawn.map((d) => [d.id, inked(named(d), framed(d.sketch.box))]))
 }

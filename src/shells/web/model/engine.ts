@@ -2,9 +2,9 @@ import type { Remedy } from '../../../findings/finding.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 import type { Display } from '../../../render/display.ts'
 import { tongue } from '../language.ts'
-import type { AskedViews, Change, Picture } from '../picture.ts'
+import type { AskedViews, Change, Inked, Picture } from '../picture.ts'
 import type { TypedReadings } from '../workers/correcting.ts'
-import type { Answer, Ask, Evaluated } from '../workers/protocol.ts'
+import type { Answer, Ask, Told } from '../workers/protocol.ts'
 import type { Adjusted } from './new-plan.ts'
 
 const address = (): URL => new URL('assets/engine.js', document.baseURI)
@@ -17,7 +17,7 @@ const worker = (onAnswer: (answer: Answer) => void): Worker => {
 
 /** What comes back of one look at a plan; without an evaluation where only other views of the same plan were asked. */
 export interface Looked {
-  readonly evaluated: Evaluated | null
+  readonly evaluated: Told | null
   readonly pictures: readonly Picture[]
 }
 
@@ -69,7 +69,7 @@ export const ghostInWorker = (
   then: PlanDocument,
   views: AskedViews,
   change: Change,
-): Promise<Readonly<Record<string, string>>> =>
+): Promise<Readonly<Record<string, Inked>>> =>
   new Promise((done) => {
     const engine = worker((answer) => {
       engine.terminate()

@@ -1,19 +1,22 @@
 import { batch, createEffect, createSignal, on } from 'solid-js'
 import type { PlanDocument } from '../../../plan/plan.ts'
-import { sheetsOfDetail, sheetsOfTower } from '../drawings.ts'
-import { pictures } from '../picture.ts'
-import type { Evaluated } from '../workers/protocol.ts'
+import type { First } from '../first.ts'
+import type { AskedViews, Picture } from '../picture.ts'
+import type { Told } from '../workers/protocol.ts'
 import { evaluator, searcher } from './engine.ts'
 import { heldOrder, worstFirst } from './order.ts'
+import { pictured } from './pictured.ts'
 import type { State } from './state.ts'
 
 const SEARCH_AFTER_ms = 250
 
 /**
  * Keeps the evaluation in step with the document, and has remedies searched once it rests. The first answer stands
- * until the page is painted and `begin` lets the engine start; any other document starts it at once.
+ * until the page is painted and `begin` lets the engine start; any other document, or another window or language than
+ * it was drawn for, starts it at once. What comes is shown piece by piece, a picture between each, so that no task of
+ * the page is long.
  */
-export function createJudging(s: State, first: Evaluated) {
+export function createJudging(s: State, { told: first, drawn }: First) {
   const evaluate = evaluator()
   const search = searcher()
   const [started, setStarted] = createSignal(false)
@@ -35,12 +38,28 @@ export function createJudging(s: State, first: Evaluated) {
     }, SEARCH_AFTER_ms)
   }
 
-  const take = (evaluated: Evaluated): void =>
+  const take = (evaluated: Told): void =>
     batch(() => {
       s.setEvaluated(evaluated)
       s.setOrder((was) => (s.open() === null ? worstFirst(evaluated.findings) : heldOrder(was, evaluated.findings)))
       s.setRemedies({})
     })
+
+  let turn = 0
+  /** Drawings one after the other; those that are not drawn yet keep their last picture. */
+  const show = async (document: PlanDocument, pictures: readonly Picture[]): Promise<void> => {
+    const mine = ++turn
+    for (const i of pictures.keys()) {
+      await pictured()
+      if (mine !== turn) return
+      s.setPictures((was) => pictures.flatMap((p, j) => (j <= i ? p : (was.find((w) => w.id === p.id) ?? []))))
+    }
+    if (pictures.length === 0) s.setPictures([])
+    s.setDrawn(document)
+  }
+
+  const isFirst = (views: AskedViews): boolean =>
+    drawn !== null && JSON.stringify(drawn.asked) === JSON.stringify(views)
 
   let before: PlanDocument | null = null
   createEffect(
@@ -49,24 +68,26 @@ export function createJudging(s: State, first: Evaluated) {
       if (document === first.document && !begun) {
         if (before === null) take(first)
         before = document
-        s.setPictures(pictures(first, views, [...sheetsOfTower, ...sheetsOfDetail]))
-        return
+        if (drawn !== null && isFirst(views)) {
+          s.setPictures(drawn.pictures)
+          s.setDrawn(document)
+          return
+        }
       }
       if (document !== before) stop()
       before = document
       void evaluate(document, views).then((looked) => {
         if (looked === null || document !== s.document()) return
-        batch(() => {
-          if (looked.evaluated) take({ ...looked.evaluated, document })
-          s.setPictures(looked.pictures)
-        })
+        turn += 1
+        if (looked.evaluated) take({ ...looked.evaluated, document })
+        void show(document, looked.pictures)
         if (looked.evaluated) start(document)
       })
     }),
   )
 
   const other = evaluator()
-  const tryOut = async (document: PlanDocument): Promise<Evaluated | null> =>
+  const tryOut = async (document: PlanDocument): Promise<Told | null> =>
     (await other(document, null))?.evaluated ?? null
 
   return { stop, tryOut, begin: () => void setStarted(true) }

@@ -3,7 +3,7 @@ import { quantity } from '../../../kernel/units.ts'
 import type { Pipe } from '../../../plan/pipe.ts'
 import { type Display, shownText } from '../../../render/display.ts'
 import { choiceName, firstWords, say } from '../words.ts'
-import type { Evaluated } from '../workers/protocol.ts'
+import type { Told } from '../workers/protocol.ts'
 import type { PartId } from './parts.ts'
 import { ofField, type Reason } from './reasons.ts'
 
@@ -13,7 +13,7 @@ export interface StopFigure {
   readonly why: Reason
 }
 
-type FigureOf = (e: Evaluated, t: (q: Quantity) => string) => StopFigure | null
+type FigureOf = (e: Told, t: (q: Quantity) => string) => StopFigure | null
 
 const named = (choice: string | undefined): string | undefined =>
   choice === undefined ? undefined : choiceName(choice)
@@ -64,16 +64,15 @@ const figures: Readonly<Partial<Record<PartId, FigureOf>>> = {
     ),
   drain: ({ plan }) => text([named(plan.column?.base?.kind)], 'column/base/kind'),
   water: ({ plan, facts }, t) => {
-    const blend = facts.nutrients?.blend
     const names = (plan.water?.sources ?? []).filter((s) => s.share !== 0).map((s) => s.name)
-    const alkalinity = blend && 'known' in blend ? t(quantity(blend.known.alkalinity_eq_m3, 'eq_m3')) : null
+    const { alkalinity_eq_m3: eq } = facts
+    const alkalinity = eq === null ? null : t(quantity(eq, 'eq_m3'))
     return text([names.length === 1 ? names[0] : null, alkalinity], 'water/sources')
   },
   shelf: ({ plan: { feed } }) =>
     text([feed?.shelf === undefined ? null : say('on-shelf', { count: feed.shelf.length })], 'feed/shelf'),
   batch: ({ plan: { feed }, facts }, t) => {
-    const batch = facts.nutrients?.batch
-    const strength = batch && 'known' in batch ? batch.known.predicted.conductivity_S_m : null
+    const strength = facts.conductivity_S_m
     const shown = strength === null ? null : t(quantity((strength.low + strength.high) / 2, 'S_m'))
     return text([shown ?? (feed?.batch_m3 === undefined ? null : t(quantity(feed.batch_m3, 'm3')))], 'feed/batch')
   },
@@ -92,5 +91,5 @@ const figures: Readonly<Partial<Record<PartId, FigureOf>>> = {
 /** Round figures without the nought that a drawing would carry: 3 mm, not 3.0 mm. */
 const brief = (q: Quantity, display: Display): string => shownText(q, display).replace(/[.,]0(?= )/, '')
 
-export const stopFigure = (part: PartId, e: Evaluated, display: Display): StopFigure | null =>
+export const stopFigure = (part: PartId, e: Told, display: Display): StopFigure | null =>
   figures[part]?.(e, (q) => brief(q, display)) ?? null

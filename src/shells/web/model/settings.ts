@@ -1,5 +1,6 @@
 import { createSignal } from 'solid-js'
 import { isLanguage, type LanguageTag } from '../../../render/words/language.ts'
+import { firstViews } from '../view-list.ts'
 
 /** What the page keeps for this person on this machine; no plan depends on it. */
 export interface Settings {
@@ -22,7 +23,7 @@ function read(): Settings {
     desk: night ? 'night' : 'day',
     lengths: 'mm',
     language: ofBrowser(),
-    views: ['elevation', 'unrolled', 'section', 'feed', 'water'],
+    views: firstViews,
     last: null,
   }
   try {

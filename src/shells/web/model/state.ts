@@ -1,16 +1,17 @@
 import { createMemo, createSignal } from 'solid-js'
 import type { Remedy } from '../../../findings/finding.ts'
-import type { PlanDocument } from '../../../plan/plan.ts'
+import type { Plan, PlanDocument } from '../../../plan/plan.ts'
 import { type Display, metric } from '../../../render/display.ts'
-import type { AskedViews, Picture } from '../picture.ts'
+import type { AskedViews, Inked, Picture } from '../picture.ts'
 import { firstWords } from '../words.ts'
-import { type Evaluated, findingKey } from '../workers/protocol.ts'
+import { findingKey, type Told } from '../workers/protocol.ts'
 import { begun, type History } from './history.ts'
 import type { PartId } from './parts.ts'
 import type { Kept } from './plans.ts'
 import type { Reason } from './reasons.ts'
 import { type Room, roomNow } from './room.ts'
 import { kept } from './settings.ts'
+import { displayFor } from './shown.ts'
 
 /** What the foot says of the plan's file. */
 export type SavedState =
@@ -26,7 +27,7 @@ export interface Ghost {
   readonly key: string
   readonly remedy: Remedy
   /** What is drawn over each sheet, by its id. */
-  readonly over: Readonly<Record<string, string>>
+  readonly over: Readonly<Record<string, Inked>>
 }
 
 /** A slip with a why, and the place of the number that it explains. */
@@ -45,7 +46,7 @@ export function createState(example: PlanDocument) {
   const [id, setId] = createSignal<string | null>(null)
   const [revision, setRevision] = createSignal<string | null>(null)
   const [saved, setSaved] = createSignal<SavedState>({ kind: 'example' })
-  const [evaluated, setEvaluated] = createSignal<Evaluated | null>(null)
+  const [evaluated, setEvaluated] = createSignal<Told | null>(null)
   const [remedies, setRemedies] = createSignal<Readonly<Record<string, readonly Remedy[]>>>({})
   const [searching, setSearching] = createSignal<{ readonly done: number; readonly of: number } | null>(null)
   const [order, setOrder] = createSignal<readonly string[]>([])
@@ -59,16 +60,14 @@ export function createState(example: PlanDocument) {
   const [refused, setRefused] = createSignal('')
   const [settings, setSettings] = kept()
   const findings = createMemo(() => new Map((evaluated()?.findings ?? []).map((f) => [findingKey(f), f])))
-  const display = createMemo<Display>(() => ({
-    ...metric,
-    decimal: firstWords().decimal,
-    units: firstWords().units,
-    lengths: settings().lengths,
-    inchParts: evaluated()?.plan.tools?.tape === '1/32 in' ? 32 : 16,
-    currency: evaluated()?.plan.prices?.currency ?? '',
-  }))
+  const plan = (): Plan | null => evaluated()?.plan ?? null
+  const display = createMemo<Display>(() => displayFor(firstWords(), settings().lengths, plan()), metric, {
+    equals: (a, b) => JSON.stringify(a) === JSON.stringify(b),
+  })
   const document = createMemo(() => history().document)
-  const stale = createMemo(() => evaluated()?.document !== document())
+  /** The document that is drawn whole: judging comes first, then sheet after sheet. */
+  const [drawn, setDrawn] = createSignal<PlanDocument | null>(null)
+  const stale = createMemo(() => evaluated()?.document !== document() || drawn() !== document())
   const asked = createMemo<AskedViews>(() => ({
     ...room(),
     display: display(),
@@ -90,6 +89,7 @@ export function createState(example: PlanDocument) {
       setSaved,
       evaluated,
       setEvaluated,
+      setDrawn,
     },
     ...{ remedies, setRemedies, searching, setSearching, order, setOrder, part, setPart, open, setOpen },
     ...{ ghost, setGhost, slip, setSlip, wanted, setWanted, act, setAct, panel, setPanel, settings, findings, display },

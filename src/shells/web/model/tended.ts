@@ -1,5 +1,5 @@
 import type { Finding } from '../../../findings/finding.ts'
-import type { Evaluated } from '../workers/protocol.ts'
+import type { Told } from '../workers/protocol.ts'
 
 /** Findings that speak of a running tower: the only list of them. */
 const CARE: ReadonlySet<string> = new Set([
@@ -20,8 +20,8 @@ const CARE: ReadonlySet<string> = new Set([
 export const cared = (f: Finding): boolean => CARE.has(f.id) && f.measured !== null
 
 /** What of the third act this plan can fill; an act without anything is left out. */
-export const tended = ({ facts, findings, plan, whole }: Evaluated) => ({
+export const tended = ({ facts, findings, plan, whole }: Told) => ({
   care: findings.some(cared),
   bucket: plan.pump !== undefined,
-  today: whole && 'known' in facts.nutrients.batch && 'known' in facts.nutrients.blend,
+  today: whole && facts.conductivity_S_m !== null && facts.alkalinity_eq_m3 !== null,
 })

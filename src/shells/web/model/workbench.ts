@@ -4,8 +4,8 @@ import type { Remedy } from '../../../findings/finding.ts'
 import { valueAt } from '../../../plan/patch.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 import type { LanguageTag } from '../../../render/words/language.ts'
+import type { First } from '../first.ts'
 import { label, say } from '../words.ts'
-import type { Evaluated } from '../workers/protocol.ts'
 import { ghostInWorker } from './engine.ts'
 import { createOpening, createSaving, resolveConflict } from './filing.ts'
 import { type Deed, type History, redo, undo, withChange, withCure, withDocument } from './history.ts'
@@ -16,8 +16,8 @@ import type { Reason } from './reasons.ts'
 import { createState } from './state.ts'
 
 /** Everything the page knows and does; views read its signals and call its verbs. */
-export function createWorkbench(first: Evaluated) {
-  const s = createState(first.document)
+export function createWorkbench(first: First) {
+  const s = createState(first.told.document)
   const judging = createJudging(s, first)
   const saving = createSaving(s)
   const opening = createOpening(s, saving)

@@ -5,6 +5,7 @@ import type { Picture } from '../picture.ts'
 import { say } from '../words.ts'
 import { lateView } from './arriving.ts'
 import { useBench } from './bench.tsx'
+import { Ink } from './Ink.tsx'
 import { LiveFigures } from './Live.tsx'
 import { LiveInput } from './LiveInput.tsx'
 import { Pins } from './Pins.tsx'
@@ -29,8 +30,7 @@ function Sheet(props: { readonly id: string }) {
   const bench = useBench()
   const [edited, setEdited] = createSignal<SketchFigure | null>(null)
   const sketch = createMemo(() => bench.pictures().find((p) => p.id === props.id) ?? null)
-  const inside = createMemo(() => sketch()?.inside ?? '')
-  const ghost = () => bench.ghost()?.over[props.id] ?? ''
+  const ghost = () => bench.ghost()?.over[props.id]
   const pick = (target: EventTarget | null): void => {
     const part = target instanceof Element ? (target.closest('[data-part]')?.getAttribute('data-part') ?? '') : ''
     const id = part.split(' ').find(isPart)
@@ -66,9 +66,13 @@ function Sheet(props: { readonly id: string }) {
                 onPointerOver={(e) => light(e.target)}
                 onPointerLeave={() => light(null)}
               >
-                <g innerHTML={inside()} />
+                <g>
+                  <Ink of={s()} />
+                </g>
                 <LiveFigures sketch={s()} box={s().box} edit={setEdited} />
-                <g class="ghost" data-why="fact:drawing" innerHTML={ghost()} />
+                <g class="ghost" data-why="fact:drawing">
+                  <Show when={ghost()}>{(over) => <Ink of={over()} />}</Show>
+                </g>
                 <Show when={props.id === 'tower'}>
                   <Pins sketch={s()} box={s().box} />
                 </Show>

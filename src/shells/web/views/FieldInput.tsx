@@ -30,6 +30,7 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
   const value = () => valueAt(bench.document(), props.path)
   const [typed, setTyped] = createSignal(shown(value()))
   const [issues, setIssues] = createSignal<readonly Issue[]>([])
+  const [touched, setTouched] = createSignal(false)
   createEffect(on(value, (v) => setTyped(shown(v))))
   const field = () => fieldAt(props.path)!
   const kept = () => (bench.evaluated()?.issues ?? []).filter((i) => i.at === props.path)
@@ -75,11 +76,12 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
         aria-label={label(props.path, field())}
         aria-invalid={wrong().length > 0}
         aria-describedby={wrong().length > 0 ? issueId : undefined}
+        onFocus={() => setTouched(true)}
         onInput={(e) => setTyped(e.currentTarget.value)}
         onChange={commit}
         onKeyDown={onKeyDown}
       />
-      <Suggested field={field()} id={`list-${fieldId(props.path)}`} />
+      <Suggested field={field()} id={`list-${fieldId(props.path)}`} wanted={touched()} />
       <Show when={wrong().length > 0}>
         <span class="issue" id={issueId} role="alert">
           {late()?.issueSentences(wrong())}
@@ -89,15 +91,17 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
   )
 }
 
-/** Names of the table that the field chooses from. */
-function Suggested(props: { readonly field: Field; readonly id: string }) {
+/** Names of the table that the field chooses from, hundreds of them: there once the field has been in hand. */
+function Suggested(props: { readonly field: Field; readonly id: string; readonly wanted: boolean }) {
   return (
-    <Show when={suggestions(props.field)}>
-      {(all) => (
-        <datalist id={props.id}>
-          <For each={all()}>{(text) => <option value={text} />}</For>
-        </datalist>
-      )}
+    <Show when={props.wanted}>
+      <Show when={suggestions(props.field)}>
+        {(all) => (
+          <datalist id={props.id}>
+            <For each={all()}>{(text) => <option value={text} />}</For>
+          </datalist>
+        )}
+      </Show>
     </Show>
   )
 }

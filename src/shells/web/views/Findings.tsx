@@ -1,8 +1,9 @@
-import { createMemo, createSignal, For, Show } from 'solid-js'
+import { createEffect, createMemo, createSignal, For, Index, Show } from 'solid-js'
 import type { Finding, Verdict } from '../../../findings/finding.ts'
 import { show } from '../../../render/display.ts'
 import { limitOf } from '../model/limits.ts'
 import { partOf } from '../model/parts.ts'
+import { pictured } from '../model/pictured.ts'
 import { ofField, ofFinding } from '../model/reasons.ts'
 import { say, short } from '../words.ts'
 import { lateView } from './arriving.ts'
@@ -38,6 +39,12 @@ function Sum() {
 function Row(props: { readonly finding: Finding; readonly name: string; readonly number: number }) {
   const bench = useBench()
   const open = () => bench.open() === props.name
+  /** The why comes with the next picture: choosing a part is answered at once. */
+  const [ripe, setRipe] = createSignal(false)
+  createEffect(() => {
+    if (open()) void pictured().then(() => setRipe(open()))
+    else setRipe(false)
+  })
   const limit = createMemo(() => limitOf(props.finding))
   const measured = () => (props.finding.measured ? show(props.finding.measured, bench.display()) : null)
   return (
@@ -82,7 +89,7 @@ function Row(props: { readonly finding: Finding; readonly name: string; readonly
           )}
         </Show>
       </div>
-      <Show when={open()}>
+      <Show when={open() && ripe()}>
         <Why finding={props.finding} />
       </Show>
     </li>
@@ -97,6 +104,7 @@ export function Findings() {
   const bench = useBench()
   const holding = () => (bench.evaluated()?.findings ?? []).filter((f) => f.verdict === 'pass')
   const [all, setAll] = createSignal(false)
+  const [unfolded, setUnfolded] = createSignal(false)
   const every = () => bench.order().filter((key) => bench.findings().has(key))
   const near = (key: string): boolean =>
     bench.open() === key || partOf(bench.findings().get(key)?.at ?? '') === bench.part()
@@ -128,7 +136,7 @@ export function Findings() {
         </p>
       </Show>
       <Show when={holding().length > 0}>
-        <details class="holds">
+        <details class="holds" onToggle={(e) => setUnfolded(e.currentTarget.open)}>
           <summary>
             <svg viewBox="0 0 14 12" aria-hidden="true">
               <path d="M1 6l4 5L13 1" />
@@ -138,7 +146,7 @@ export function Findings() {
             </span>
           </summary>
           <ul>
-            <For each={holding()}>{(finding) => <Holding finding={finding} />}</For>
+            <Index each={unfolded() ? holding() : []}>{(finding) => <Holding finding={finding()} />}</Index>
           </ul>
         </details>
       </Show>

@@ -1,8 +1,8 @@
 import { For, Show } from 'solid-js'
 import { type LanguageTag, languageNames } from '../../../render/words/language.ts'
-import { viewList } from '../drawings.ts'
 import { tongue } from '../language.ts'
 import type { Panel } from '../model/state.ts'
+import { viewList } from '../view-list.ts'
 import { say, sayable } from '../words.ts'
 import { useBench } from './bench.tsx'
 

@@ -5,13 +5,13 @@ import { ofField } from '../model/reasons.ts'
 import type { Act } from '../model/state.ts'
 import { tended } from '../model/tended.ts'
 import { say } from '../words.ts'
-import type { Evaluated } from '../workers/protocol.ts'
+import type { Told } from '../workers/protocol.ts'
 import { useBench } from './bench.tsx'
 
 const acts: readonly Act[] = ['draw', 'make', 'tend']
 
 /** An act without anything in it is left out. */
-function filled(act: Act, e: Evaluated | null): boolean {
+function filled(act: Act, e: Told | null): boolean {
   if (act !== 'tend' || e === null) return true
   return Object.values(tended(e)).some(Boolean)
 }

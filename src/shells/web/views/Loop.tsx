@@ -28,11 +28,12 @@ function Stop(props: { readonly part: Part & { readonly id: PartId } }) {
     const e = bench.evaluated()
     return e ? stopFigure(props.part.id, e, bench.display()) : null
   }
+  /** Keys of the part's own findings: as text they stay the same things from edit to edit. */
   const mine = () =>
     bench
       .order()
-      .map((key, i) => ({ key, number: i + 1, finding: bench.findings().get(key) }))
-      .filter((f) => f.finding && partOf(f.finding.at) === props.part.id)
+      .filter((key) => partOf(bench.findings().get(key)?.at ?? '-') === props.part.id)
+      .slice(0, 3)
   const at = () => racetrack[props.part.id]!
   return (
     <li
@@ -53,9 +54,14 @@ function Stop(props: { readonly part: Part & { readonly id: PartId } }) {
         <i class="st" aria-hidden="true" />
         <b>{say(props.part.id)}</b>
         <span class="bals">
-          <For each={mine().slice(0, 3)}>
-            {(f) => (
-              <Balloon number={f.number} verdict={f.finding!.verdict} on={bench.open() === f.key} finding={f.key} />
+          <For each={mine()}>
+            {(key) => (
+              <Balloon
+                number={bench.order().indexOf(key) + 1}
+                verdict={bench.findings().get(key)?.verdict ?? 'pass'}
+                on={bench.open() === key}
+                finding={key}
+              />
             )}
           </For>
         </span>

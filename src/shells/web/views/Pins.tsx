@@ -11,9 +11,8 @@ const RADIUS_mm = 2.4
 export function Pins(props: { readonly sketch: Pick<Sketch, 'places' | 'scale'>; readonly box: Rect }) {
   const bench = useBench()
   const reach = (): number => {
-    const e = bench.evaluated()
-    const templates = e && 'known' in e.facts.templates ? e.facts.templates.known : null
-    return ((templates?.stub.mouthReach_m ?? 0.08) * 1000) / props.sketch.scale + 11
+    const reach_m = bench.evaluated()?.facts.mouthReach_m ?? 0.08
+    return (reach_m * 1000) / props.sketch.scale + 11
   }
   const pins = () => pinsOf(props.sketch, bench.order(), bench.findings(), reach())
   return <Index each={pins()}>{(pin) => <PinView pin={pin()} box={props.box} />}</Index>

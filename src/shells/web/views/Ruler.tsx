@@ -1,4 +1,4 @@
-import { For, Show } from 'solid-js'
+import { createMemo, Index, Show } from 'solid-js'
 import type { Finding } from '../../../findings/finding.ts'
 import { ends, type Quantity } from '../../../kernel/units.ts'
 import { decimals, show } from '../../../render/display.ts'
@@ -17,8 +17,9 @@ export function Ruler(props: { readonly finding: Finding; readonly gives: Quanti
   const bench = useBench()
   const measured = (): Quantity => props.finding.measured!
   const bands = () => [props.finding.must, props.finding.want]
-  const scale = () =>
-    rulerScale(props.gives ? [measured(), props.gives] : [measured()], bands(), measured().unit, bench.display())
+  const scale = createMemo(() =>
+    rulerScale(props.gives ? [measured(), props.gives] : [measured()], bands(), measured().unit, bench.display()),
+  )
   const x = (engine: number): number => at(scale().shown(engine))
   const at = (n: number): number => LEFT + ((n - scale().from) / (scale().to - scale().from)) * (WIDTH - LEFT - 4)
   const digits = (): number => Math.max(0, -Math.floor(Math.log10(scale().minor * 5) + 1e-9))
@@ -47,34 +48,41 @@ export function Ruler(props: { readonly finding: Finding; readonly gives: Quanti
       data-why={ofFinding(findingKey(props.finding))}
     >
       <rect class="okband" x={good()[0]} y={AXIS - 16} width={Math.max(0, good()[1] - good()[0])} height="16" />
-      <For each={limits(props.finding.want)}>{(p) => <path class="want" d={`M${x(p)} ${AXIS}V${AXIS - 16}`} />}</For>
-      <For each={limits(props.finding.must)}>
+      <Index each={limits(props.finding.want)}>
+        {(p) => <path class="want" d={`M${x(p())} ${AXIS}V${AXIS - 16}`} />}
+      </Index>
+      <Index each={limits(props.finding.must)}>
         {(limit) => (
           <>
-            <path class="must" d={`M${x(limit)} ${AXIS}V${AXIS - 22}`} />
+            <path class="must" d={`M${x(limit())} ${AXIS}V${AXIS - 22}`} />
             <text
               class="lt"
-              classList={{ end: x(limit) > WIDTH * 0.6 }}
-              x={x(limit) + (x(limit) > WIDTH * 0.6 ? -4 : 4)}
+              classList={{ end: x(limit()) > WIDTH * 0.6 }}
+              x={x(limit()) + (x(limit()) > WIDTH * 0.6 ? -4 : 4)}
               y={9}
             >
-              {say('must')} {show({ unit: measured().unit, value: limit }, bench.display()).figure}
+              {say('must')} {show({ unit: measured().unit, value: limit() }, bench.display()).figure}
             </text>
           </>
         )}
-      </For>
+      </Index>
       <path class="rl" d={`M${LEFT} ${AXIS}H${WIDTH - 4}`} />
-      <For each={minors()}>{(n) => <path class="rt" d={`M${at(n)} ${AXIS}v4`} />}</For>
-      <For each={scale().major}>
+      <path
+        class="rt"
+        d={minors()
+          .map((n) => `M${at(n)} ${AXIS}v4`)
+          .join('')}
+      />
+      <Index each={scale().major}>
         {(n) => (
           <>
-            <path class="rl" d={`M${at(n)} ${AXIS}v8`} />
-            <text class="lt mid" x={at(n)} y={AXIS + 20}>
-              {decimals(n, digits(), bench.display().decimal)}
+            <path class="rl" d={`M${at(n())} ${AXIS}v8`} />
+            <text class="lt mid" x={at(n())} y={AXIS + 20}>
+              {decimals(n(), digits(), bench.display().decimal)}
             </text>
           </>
         )}
-      </For>
+      </Index>
       <text class="lt end" x={WIDTH - 4} y={9}>
         {scale().unit}
       </text>

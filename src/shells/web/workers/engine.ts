@@ -11,6 +11,7 @@ import { adjustedPlan, judged } from './adjust.ts'
 import { corrected } from './correcting.ts'
 import { evaluated } from './evaluated.ts'
 import { type Answer, type Ask, type Evaluated, findingKey } from './protocol.ts'
+import { told } from './told.ts'
 
 const say = (answer: Answer): void => self.postMessage(answer)
 
@@ -37,7 +38,7 @@ function evaluateAsked({ task, document, views }: Extract<Ask, { kind: 'evaluate
   const fresh = document === null ? null : evaluated(document, last)
   last = fresh ?? last
   const drawn = last !== null && views !== null ? pictures(last, views, sheets) : []
-  say({ task, kind: 'evaluated', evaluated: fresh, pictures: drawn })
+  say({ task, kind: 'evaluated', evaluated: fresh && told(fresh), pictures: drawn })
 }
 
 function ghostAsked({ task, now, then, views, change }: Extract<Ask, { kind: 'ghost' }>): void {

@@ -1,39 +1,37 @@
-import type { Facts } from '../../../evaluate.ts'
-import { isKnown } from '../../../plan/known.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
-import type { First } from '../first.ts'
+import { sheetsOfDetail, sheetsOfTower } from '../drawings.ts'
+import type { Drawn } from '../first.ts'
+import { usualRooms } from '../model/room.ts'
+import { displayFor } from '../model/shown.ts'
+import { type AskedViews, pictures } from '../picture.ts'
+import { firstViews } from '../view-list.ts'
+import { firstWords } from '../words.ts'
 import { evaluated } from './evaluated.ts'
+import type { Told } from './protocol.ts'
+import { told } from './told.ts'
 
-/** Figures that a drawing can show are far fewer; the engine's own answer follows within a second. */
+/** Figures that a screen can show are far fewer; the engine's own answer follows within a second. */
 const FIGURES = 7
 
 const rounded = (_: string, value: unknown): unknown =>
   typeof value === 'number' && !Number.isInteger(value) ? Number(value.toPrecision(FIGURES)) : value
 
-/** Curves of more points than this are of no view of the first screen, but for the outline that is cut. */
-const POINTS = 24
-
-const withoutCurves = <T>(value: T): T =>
-  JSON.parse(JSON.stringify(value, (_, v: unknown) => (Array.isArray(v) && v.length > POINTS ? [] : v))) as T
-
-/** Facts that the views of the first screen draw. */
-function drawn({ room, layout, templates, pocket, tank, hydraulics }: Facts): Partial<Facts> {
-  if (!isKnown(templates)) return { room, layout, templates, pocket, tank, hydraulics }
-  const { holeAlong, holeSquare, ...rest } = templates.known
-  const along = rest.joint.cut === 'axis'
-  const known = {
-    ...withoutCurves(rest),
-    holeAlong: along ? holeAlong : withoutCurves(holeAlong),
-    holeSquare: along ? withoutCurves(holeSquare) : holeSquare,
-  }
-  return { room, layout, templates: { known }, pocket, tank, hydraulics }
+/** The first answer as it lies beside the page: without what only the second act shows, and what only remedies need. */
+export function firstAnswer(example: PlanDocument): string {
+  const whole = told(evaluated(example))
+  const { cuts, build, parts, ...facts } = whole.facts
+  const findings = whole.findings.map((f) => ({ ...f, levers: [] }))
+  const first = { ...whole, facts, findings, whole: false } satisfies Omit<Told, 'facts'> & { facts: unknown }
+  return JSON.stringify(first, rounded)
 }
 
-/** The first answer as it lies beside the page. */
-export function firstAnswer(example: PlanDocument): string {
-  const whole = evaluated(example)
-  const facts = JSON.parse(JSON.stringify(drawn(whole.facts), rounded)) as Facts
-  const findings = whole.findings.map((f) => ({ ...f, levers: [] }))
-  const first: First = { evaluated: { ...whole, facts, findings, whole: false } }
-  return JSON.stringify(first)
+/** The first screen drawn for each of the usual rooms, in the language that is spoken. */
+export function firstDrawn(example: PlanDocument): readonly string[] {
+  const e = evaluated(example)
+  return usualRooms.map((room) => {
+    const display = displayFor(firstWords(), 'mm', e.plan)
+    const asked: AskedViews = { ...room, display, part: 'distributor', views: firstViews }
+    const drawn: Drawn = { asked, pictures: pictures(e, asked, [...sheetsOfTower, ...sheetsOfDetail]) }
+    return JSON.stringify(drawn, rounded)
+  })
 }

@@ -1,9 +1,9 @@
-import type { Evaluation } from '../../../evaluate.ts'
+import type { Evaluation, Facts } from '../../../evaluate.ts'
 import type { Finding, Remedy } from '../../../findings/finding.ts'
 import type { Issue } from '../../../plan/issue.ts'
 import type { Plan, PlanDocument } from '../../../plan/plan.ts'
 import type { Display } from '../../../render/display.ts'
-import type { AskedViews, Change, Picture } from '../picture.ts'
+import type { AskedViews, Change, Inked, Picture } from '../picture.ts'
 import type { TypedReadings } from './correcting.ts'
 
 /** What the page asks of a worker; `task` comes back with every answer. */
@@ -41,15 +41,29 @@ export interface Evaluated extends Evaluation {
   readonly whole: boolean
 }
 
+/** Facts that the page itself reads; what only drawings need stays with the worker that draws them. */
+export interface PageFacts extends Pick<Facts, 'layout' | 'cuts' | 'build' | 'parts'> {
+  /** How far a stub's mouth stands out from the column's middle. */
+  readonly mouthReach_m: number | null
+  /** Of the water as blended, and of the batch as weighed; null where not known. */
+  readonly alkalinity_eq_m3: number | null
+  readonly conductivity_S_m: { readonly low: number; readonly high: number } | null
+}
+
+/** What the page is told of an evaluation. */
+export interface Told extends Omit<Evaluated, 'facts'> {
+  readonly facts: PageFacts
+}
+
 export type Answer =
   | {
       readonly task: number
       readonly kind: 'evaluated'
-      readonly evaluated: Evaluated | null
+      readonly evaluated: Told | null
       readonly pictures: readonly Picture[]
     }
   | { readonly task: number; readonly kind: 'corrected'; readonly lines: readonly string[] }
-  | { readonly task: number; readonly kind: 'ghost'; readonly over: Readonly<Record<string, string>> }
+  | { readonly task: number; readonly kind: 'ghost'; readonly over: Readonly<Record<string, Inked>> }
   | { readonly task: number; readonly kind: 'proved'; readonly key: string; readonly remedies: readonly Remedy[] }
   | { readonly task: number; readonly kind: 'progress'; readonly done: number; readonly of: number }
   | {
