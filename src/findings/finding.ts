@@ -40,16 +40,30 @@ export type Lever =
       }
     }
   | { readonly set: string; readonly among: readonly Typed[] }
-  | { readonly set: string; readonly together: readonly (readonly Setting[])[] }
+  | { readonly set: string; readonly together: readonly (readonly Wish[])[] }
+
+/** A measure to be set no smaller (`up`) or no larger (`down`) than it is, in steps that a person can set. */
+export interface Measure {
+  readonly value: number
+  readonly unit: Unit
+  readonly step: number
+  readonly round: 'up' | 'down'
+}
+
+/** One field and what it should become; null takes it out. */
+export interface Wish {
+  readonly set: string
+  readonly to: Typed | Measure | null
+}
 
 /** What a person may type into a field. */
 export type Typed = string | number | boolean
 
-/** One field of the document set to a value. */
+/** One field of the document set to a value, or taken out (null). */
 export interface Setting {
   /** Path of the field in the document, `column/sites/pitch`. */
   readonly set: string
-  readonly to: Typed
+  readonly to: Typed | null
 }
 
 /** A setting with what stood there before, a section told by its name or measures; null where nothing did. */
@@ -59,6 +73,7 @@ export interface Change extends Setting {
 
 /** A change of the plan document that was proved: re-evaluated, it cures the finding and worsens none. */
 export interface Remedy extends Change {
+  readonly to: Typed
   /** What has to be changed in the same step; mostly nothing. */
   readonly with: readonly Change[]
   /** The finding's verdict after the change: `watch` only where no value was found with which it holds altogether. */

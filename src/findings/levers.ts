@@ -1,5 +1,5 @@
 import type { Unit } from '../kernel/units.ts'
-import type { Lever, Setting, Typed } from './finding.ts'
+import type { Lever, Measure, Typed, Wish } from './finding.ts'
 
 /**
  * A quantity of the plan that can be turned towards `to`, in steps of `step`. `from` is where it stands while the plan
@@ -21,5 +21,11 @@ export const fewer = (set: string, now: number, least = 1): Lever =>
   )
 
 /** Settings of several fields to try, in the order in which a grower would; nothing where there are none. */
-export const together = (tries: readonly (readonly [Setting, ...Setting[]])[]): readonly Lever[] =>
+export const together = (tries: readonly (readonly [Wish, ...Wish[]])[]): readonly Lever[] =>
   tries.length === 0 ? [] : [{ set: tries[0]![0].set, together: tries }]
+
+/** A measure that is told rounded to steps of its unit, upward: what must be had at least. */
+export const atLeast = (value: number, unit: Unit, step: number): Measure => ({ value, unit, step, round: 'up' })
+
+/** The same rounded downward: what may be had at most. */
+export const atMost = (value: number, unit: Unit, step: number): Measure => ({ value, unit, step, round: 'down' })

@@ -90,7 +90,8 @@ describe('a step', () => {
     ['pump/timerOff', '120 min', 's', 300, 3, '15 min'],
     ['reservoir/fillVolume', '8 US gal', 'm3', 0.001, 7, '1.75 US gal'],
     ['reservoir/fillVolume', '36 L', 'm3', 0.001, 31, '31 L'],
-    ['pump/maxHead', '8.2 ft', 'm', 0.0254 / 16, 17, '1 1/16 in'],
+    ['pump/maxHead', '8.2 ft', 'm', 0.1, 33, '8.25 ft'],
+    ['column/length', '5.5 ft', 'm', 0.001, 17, '1 1/16 in'],
     ['distributor/turn', '0 deg', 'rad', (2 * Math.PI) / 84, 3, '7.5 deg'],
     ['column/length', '1.85 m', 'm', 0.001, 1850, '1.85 m'],
   ] as const)('of %s, typed as %s, is told as it can be set', (path, text, unit, step, n, expected) => {

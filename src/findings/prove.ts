@@ -3,7 +3,7 @@ import { valueAt } from '../plan/patch.ts'
 import type { PlanDocument } from '../plan/plan.ts'
 import { withSettings } from './apply.ts'
 import { type Aim, aims, cures, key, reaches, revealed, worsened } from './compare.ts'
-import type { Change, Finding, Lever, Remedy, Setting, Typed } from './finding.ts'
+import type { Change, Finding, Lever, Remedy, Setting, Typed, Wish } from './finding.ts'
 import { scaleOf } from './steps.ts'
 
 /**
@@ -85,8 +85,10 @@ function searchAlong(s: Search, lever: Along): Proof | null {
   return worsened(s.before, after) ? null : { ...best, after }
 }
 
+const isSet = (document: PlanDocument, { set, to }: Setting): boolean => (valueAt(document, set) ?? null) === to
+
 const stands = (document: PlanDocument, settings: readonly Setting[]): boolean =>
-  settings.every(({ set, to }) => valueAt(document, set) === to)
+  settings.every((setting) => isSet(document, setting))
 
 /** The first of several settings that cures and reveals nothing; where each reveals something, the first that reveals least. */
 function searchTries(s: Search, tries: readonly (readonly Setting[])[]): Proof | null {
@@ -104,17 +106,30 @@ function searchTries(s: Search, tries: readonly (readonly Setting[])[]): Proof |
   return best
 }
 
+/** A wish as it would be typed; a measure in whole steps of the person's unit. */
+function settled(document: PlanDocument, { set, to }: Wish): Setting {
+  if (typeof to !== 'object' || to === null) return { set, to }
+  const { step, text } = scaleOf(document, set, to.unit, to.step)
+  const steps = to.value / step
+  return { set, to: text(to.round === 'up' ? Math.ceil(steps - 1e-6) : Math.floor(steps + 1e-6)) }
+}
+
 function search(s: Search, lever: Lever): Proof | null {
   if ('along' in lever) return searchAlong(s, lever)
-  if ('together' in lever) return searchTries(s, lever.together)
+  if ('together' in lever)
+    return searchTries(
+      s,
+      lever.together.map((wishes) => wishes.map((w) => settled(s.document, w))),
+    )
   return searchTries(
     s,
     lever.among.map((to) => [{ set: lever.set, to }]),
   )
 }
 
-/** What stood at a place, in one text; a pipe by measure by its name, else by its measures. */
+/** What stood at a place, in one text; a pipe by measure by its name, else by its measures; a list by how many. */
 function plain(v: unknown): Typed | null {
+  if (Array.isArray(v)) return v.length
   if (typeof v === 'string' || typeof v === 'number' || typeof v === 'boolean') return v
   if (typeof v !== 'object' || v === null) return null
   if ('name' in v && typeof v.name === 'string') return v.name
@@ -136,10 +151,10 @@ function remedy(s: Search, lever: Lever): Remedy | null {
     (f) => f !== s.target && f.verdict !== 'pass' && f.verdict !== 'unknown' && cures(f, now.get(key(f))),
   )
   // What is as it should be already needs no change.
-  const moved = found.settings.filter(({ set, to }) => valueAt(s.document, set) !== to)
+  const moved = found.settings.filter((setting) => !isSet(s.document, setting))
   const [first, ...rest] = moved.map((m) => change(s.document, m))
   return {
-    ...first!,
+    ...(first as Change & { readonly to: Typed }),
     with: rest,
     leaves: found.finding?.verdict === 'watch' ? 'watch' : 'pass',
     gives: found.finding?.measured ?? null,

@@ -12,7 +12,8 @@ function spelledAs(document: PlanDocument, path: string, unit: Unit): string {
   const typed = valueAt(document, path)
   if (typeof typed === 'string') {
     const read = readQuantity(typed, unit)
-    if (read.ok) return read.spelled === 'ft' ? 'in' : read.spelled
+    // Feet are told by the tape in inches; the head of a pump is read from its box.
+    if (read.ok) return read.spelled === 'ft' && path !== 'pump/maxHead' ? 'in' : read.spelled
   }
   if (unit === 'm' && path !== SPOKEN) return spelledAs(document, SPOKEN, unit)
   return edgeUnits[unit]?.[0]?.spell[0] ?? ''

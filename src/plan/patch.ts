@@ -32,3 +32,13 @@ export function withValue(document: PlanDocument, path: string, value: unknown):
   }
   return { ...document, [key]: withValue(inner as PlanDocument, rest.join('/'), value) }
 }
+
+/** The document without a value; nothing happens where there is none. */
+export function withoutValue(document: PlanDocument, path: string): PlanDocument {
+  const [key, ...rest] = path.split('/') as [string, ...string[]]
+  if (!Object.hasOwn(document, key)) return document
+  const inner = document[key]
+  if (rest.length === 0) return Object.fromEntries(Object.entries(document).filter(([k]) => k !== key))
+  if (typeof inner !== 'object' || inner === null || Array.isArray(inner)) return document
+  return { ...document, [key]: withoutValue(inner as PlanDocument, rest.join('/')) }
+}

@@ -2,30 +2,20 @@ import type { Check } from '../../findings/check.ts'
 import { judge, unknown } from '../../findings/judge.ts'
 import { along } from '../../findings/levers.ts'
 import { quantity } from '../../kernel/units.ts'
-import { isKnown, type Known, needed } from '../../plan/known.ts'
+import { isKnown, type Known } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { waterPathPractice } from '../../tables/water-path.ts'
-import { columnPipe } from './film-facts.ts'
 import type { DistributorFacts } from './index.ts'
 import { otherDrills } from './levers.ts'
+import { CIRCLE_STEP_m, plateRoom } from './plate-room.ts'
 
 /** The thinnest cup that keeps its shape. */
 const THINNEST_m = 0.0005
 
-/** A circle is set out to the millimetre. */
-const STEP_m = 0.001
-
 /** Plate left between the holes and the wall of the cup, or of the column where that is nearer; below nothing, the wall is cut. */
 function land(plan: Plan, d: DistributorFacts): Known<number> {
-  const { diameter_m, thickness_m } = plan.distributor ?? {}
-  const cup = needed({
-    diameter_m: ['distributor/diameter', diameter_m],
-    thickness_m: ['distributor/thickness', thickness_m],
-  })
-  if (!isKnown(cup)) return cup
-  const inside_m = cup.known.diameter_m - 2 * cup.known.thickness_m
-  const room_m = Math.min(inside_m, columnPipe(plan)?.bore_m ?? inside_m)
-  return { known: (room_m - d.circle_m - d.hole_m) / 2 }
+  const room = plateRoom(plan)
+  return isKnown(room) ? { known: (room.known - d.circle_m - d.hole_m) / 2 } : room
 }
 
 export const holeCircle: Check<DistributorFacts> = {
@@ -46,8 +36,15 @@ export const holeCircle: Check<DistributorFacts> = {
         want: { min: wanted_m },
         slots: { circle: quantity(d.circle_m, 'm'), most: quantity(Math.max(0, most_m), 'm') },
         levers: [
-          ...(most_m > STEP_m
-            ? [along('distributor/circle', Math.floor(most_m / STEP_m + 1e-6) * STEP_m, 'm', STEP_m)]
+          ...(most_m > CIRCLE_STEP_m
+            ? [
+                along(
+                  'distributor/circle',
+                  Math.floor(most_m / CIRCLE_STEP_m + 1e-6) * CIRCLE_STEP_m,
+                  'm',
+                  CIRCLE_STEP_m,
+                ),
+              ]
             : []),
           ...(thinner_m >= THINNEST_m ? [along('distributor/thickness', THINNEST_m, 'm', THINNEST_m)] : []),
           ...otherDrills(plan, 'smaller'),

@@ -1,7 +1,7 @@
 import { type Check, checked } from '../../findings/check.ts'
-import type { Finding } from '../../findings/finding.ts'
+import type { Finding, Lever } from '../../findings/finding.ts'
 import { judge, unknown } from '../../findings/judge.ts'
-import { along, among } from '../../findings/levers.ts'
+import { along, among, together } from '../../findings/levers.ts'
 import { quantity } from '../../kernel/units.ts'
 import { isKnown, type Known } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
@@ -12,12 +12,13 @@ import type { DistributorChoice } from './distributor-choice.ts'
 import { columnPipe } from './film-facts.ts'
 import { type DistributorFacts, distributorSuggestions, type HydraulicsFacts, type WettingFacts } from './index.ts'
 import { deeper, holes, ofRange, otherDrills, throttle } from './levers.ts'
+import { choiceWishes } from './levers-distributor.ts'
 import type { Range } from './range.ts'
 
 interface Judged extends DistributorFacts {
   readonly column_m3_s: Range
-  /** Best in hand, found once and only where something does not hold. */
-  readonly best: () => DistributorChoice | undefined
+  /** What would hold, the most in hand first; found once and only where something does not hold. */
+  readonly choices: () => readonly DistributorChoice[]
 }
 
 /** A standard hole by which the work of others is counted. */
@@ -25,7 +26,7 @@ const USUAL_HOLE_m = 0.003
 
 /** What would do: the best suggestion where the head is too much, else more of the same holes. */
 function cure(d: Judged, head_m: number) {
-  const best = head_m > d.depth_m ? d.best() : undefined
+  const best = head_m > d.depth_m ? d.choices()[0] : undefined
   return {
     count: best?.count ?? Math.ceil(d.count * Math.sqrt(Math.max(1, head_m / d.depth_m))),
     drill: quantity(best?.hole_m ?? d.hole_m, 'm'),
@@ -52,6 +53,8 @@ const holeSize: Check<Judged> = {
   ],
 }
 
+const asSuggested = (plan: Plan, d: Judged): readonly Lever[] => together(choiceWishes(plan, d.circle_m, d.choices()))
+
 const wider = (plan: Plan) => [...otherDrills(plan, 'larger'), ...holes(plan, 'more'), ...deeper(plan)]
 
 const overflow: Check<Judged> = {
@@ -67,7 +70,7 @@ const overflow: Check<Judged> = {
         full: quantity(d.full_m3_s, 'm3_s'),
         ...cure(d, d.head_m.high),
       },
-      levers: [throttle, ...wider(plan)],
+      levers: () => [...asSuggested(plan, d), throttle, ...wider(plan)],
     }),
   ],
 }
@@ -89,7 +92,7 @@ const clogged: Check<Judged> = {
           full: quantity(d.fullClogged_m3_s, 'm3_s'),
           ...cure(d, d.neededCloggedHead_m),
         },
-        levers: wider(plan),
+        levers: () => [...asSuggested(plan, d), ...wider(plan)],
       }),
     ]
   },
@@ -202,11 +205,11 @@ function judgedFacts(plan: Plan, h: HydraulicsFacts): Known<Judged> | null {
   if (facts === null) return null
   const column_m3_s = h.column_m3_s.known
   let found: readonly DistributorChoice[] | null = null
-  const best = () => {
+  const choices = () => {
     found ??= distributorSuggestions(plan, { facts, most_m3_s: column_m3_s.high, water: h.water })
-    return found[0]
+    return found
   }
-  return { known: { ...facts, column_m3_s, best } }
+  return { known: { ...facts, column_m3_s, choices } }
 }
 
 export function distributorChecks(plan: Plan, h: HydraulicsFacts): readonly Finding[] {

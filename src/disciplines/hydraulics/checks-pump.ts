@@ -1,5 +1,5 @@
 import { both, type Check, checked } from '../../findings/check.ts'
-import type { Finding } from '../../findings/finding.ts'
+import type { Finding, Lever } from '../../findings/finding.ts'
 import { judge, unknown } from '../../findings/judge.ts'
 import { along, among } from '../../findings/levers.ts'
 import { quantity } from '../../kernel/units.ts'
@@ -9,21 +9,27 @@ import { pumpPractice } from '../../tables/hydraulic-pumps.ts'
 import { practiceRatios } from '../../tables/practice.ts'
 import { waterPathPractice } from '../../tables/water-path.ts'
 import type { FlowFacts, HydraulicsFacts, LiftFacts, PumpFacts } from './index.ts'
-import { boreUp, ofRange, pumpHeadUp } from './levers.ts'
+import { boreUp, ofRange } from './levers.ts'
+import { fewerColumns, lowerColumn, strongerPump } from './levers-pump.ts'
 import { columnsOf, type Tubes } from './tubes.ts'
 
-type Lifted = LiftFacts & PumpFacts
+/** What helps a pump that is too weak, listed only where it is. */
+interface Cures {
+  readonly cures: () => readonly Lever[]
+}
+
+type Lifted = LiftFacts & PumpFacts & Cures
 
 const lifts: Check<Lifted> = {
   id: 'hydraulics/pump-lifts',
   at: 'pump/maxHead',
   source: 'Hydrostatics',
-  judged: ({ shutoff_m, fromLow_m }, plan, terms) => [
+  judged: ({ shutoff_m, fromLow_m, cures }, _plan, terms) => [
     judge('hydraulics/pump-lifts', ofRange(shutoff_m, 'm'), {
       ...terms,
       must: { min: fromLow_m },
       slots: { lift: quantity(fromLow_m, 'm') },
-      levers: pumpHeadUp(plan),
+      levers: cures,
     }),
   ],
 }
@@ -32,21 +38,21 @@ const staticShare: Check<Lifted> = {
   id: 'hydraulics/static-share',
   at: 'pump/maxHead',
   source: 'common-practice',
-  judged: ({ shutoff_m, fromLow_m }, plan, terms) => [
+  judged: ({ shutoff_m, fromLow_m, cures }, _plan, terms) => [
     judge('hydraulics/static-share', quantity(Math.max(0, fromLow_m) / shutoff_m.low, 'share'), {
       ...terms,
       want: { max: practiceRatios.rows['pump-head'].high },
       slots: { lift: quantity(fromLow_m, 'm'), head: quantity(shutoff_m.low, 'm') },
-      levers: pumpHeadUp(plan),
+      levers: cures,
     }),
   ],
 }
 
-const columnFlow: Check<FlowFacts> = {
+const columnFlow: Check<FlowFacts & Cures> = {
   id: 'hydraulics/column-flow',
   at: 'riser/neededFlow',
   source: 'TreeNetwork',
-  judged: ({ least_m3_s, worn_m3_s }, plan, terms) => {
+  judged: ({ least_m3_s, worn_m3_s, cures }, plan, terms) => {
     const wanted = plan.riser?.neededFlow_m3_s
     if (wanted === undefined) return [unknown('hydraulics/column-flow', { ...terms, needs: ['riser/neededFlow'] })]
     const margin = wanted / (1 - pumpPractice.rows.wornShare.high)
@@ -56,7 +62,7 @@ const columnFlow: Check<FlowFacts> = {
         must: { min: wanted },
         want: { min: margin },
         slots: { wanted: quantity(wanted, 'm3_s'), margin: quantity(margin, 'm3_s'), worn: ofRange(worn_m3_s, 'm3_s') },
-        levers: [...boreUp(plan), ...pumpHeadUp(plan)],
+        levers: () => [...boreUp(plan), ...cures()],
       }),
     ]
   },
@@ -64,12 +70,12 @@ const columnFlow: Check<FlowFacts> = {
 
 const several = (plan: Plan): boolean => columnsOf(plan) > 1
 
-const starved: Check<FlowFacts> = {
+const starved: Check<FlowFacts & Cures> = {
   id: 'hydraulics/starved-columns',
   at: 'riser/drops',
   source: 'TreeNetwork',
   applies: several,
-  judged: ({ columns }, plan, terms) => {
+  judged: ({ columns, cures }, _plan, terms) => {
     const sure = columns.filter((c) => c.starved === 'yes').length
     const maybe = columns.filter((c) => c.starved !== 'no')
     return [
@@ -77,7 +83,7 @@ const starved: Check<FlowFacts> = {
         ...terms,
         must: { max: 0 },
         slots: { which: maybe.map((c) => c.id).join(', ') },
-        levers: pumpHeadUp(plan),
+        levers: cures,
       }),
     ]
   },
@@ -201,11 +207,17 @@ const siphon: Check<LiftFacts> = {
 }
 
 export function pumpChecks(plan: Plan, h: HydraulicsFacts): readonly Finding[] {
-  const lifted: Known<Lifted> = both(h.lift, h.pump)
+  let found: readonly Lever[] | null = null
+  const cures = () => {
+    found ??= [...strongerPump(plan, h), ...fewerColumns(plan), ...lowerColumn(plan)]
+    return found
+  }
+  const withCures: Known<Cures> = { known: { cures } }
+  const lifted: Known<Lifted> = both(both(h.lift, h.pump), withCures)
   return [
     ...checked([bucket, strength], h.pump, plan),
     ...checked([lifts, staticShare], lifted, plan),
-    ...checked([columnFlow, starved, spread, speed], h.flow, plan),
+    ...checked([columnFlow, starved, spread, speed], both(h.flow, withCures), plan),
     ...checked([loose], h.tubes, plan),
     ...checked([siphon], h.lift, plan),
   ]

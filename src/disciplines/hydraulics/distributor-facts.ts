@@ -8,6 +8,7 @@ import { waterPathPractice } from '../../tables/water-path.ts'
 import { type DistributorChoice, distributorChoices } from './distributor-choice.ts'
 import { fillingFlow, overflowPipeFlow, tiltFlowShare, tiltHeight } from './equations-distributor.ts'
 import { holeWeber, jetRegime, orificeFlow, startHead } from './equations-orifice.ts'
+import { circleFor } from './plate-room.ts'
 import { type Range, range } from './range.ts'
 import type { SolutionWater } from './temperature.ts'
 
@@ -161,7 +162,7 @@ export function distributorSuggestions(
     water: given.water.cold,
     discharge: DISCHARGE.dischargeLow,
     depth_m,
-    circle_m,
+    circleOf: circleFor(plan, circle_m),
     lean_rad,
     cloggedShare,
     tiltShare: tiltShare.value,

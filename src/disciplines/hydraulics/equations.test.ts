@@ -349,7 +349,7 @@ describe('choice of holes', () => {
     water: w20,
     discharge: 0.61,
     depth_m: 0.06,
-    circle_m: 0.09,
+    circleOf: (hole_m: number) => 0.092 - hole_m,
     lean_rad: distributorPractice.rows.tiltAllowance.value,
     cloggedShare: distributorPractice.rows.cloggedShare.value,
     tiltShare: 0.1,
@@ -367,6 +367,8 @@ describe('choice of holes', () => {
       expect(c.head_m).toBeGreaterThanOrEqual(c.startHead_m)
       expect(c.tiltShare).toBeLessThanOrEqual(0.1)
       expect(c.hole_m).toBeGreaterThanOrEqual(0.0025)
+      expect(c.circle_m + c.hole_m).toBeCloseTo(0.092, 12)
+      expect(c.count * (c.hole_m + wish.web_m)).toBeLessThanOrEqual(Math.PI * c.circle_m)
       if (i > 0) expect(c.margin).toBeLessThanOrEqual(choices[i - 1]!.margin)
     })
     // Twelve holes of 3 mm flood a cup of 60 mm when clogged (97 mm); twelve of 4 mm hold.

@@ -1,4 +1,4 @@
-import { isKnown, type Known, needed } from '../../plan/known.ts'
+import { isKnown, type Known } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { pumpPractice } from '../../tables/hydraulic-pumps.ts'
 import { type Balance, balance, flowSpread } from './balance.ts'
@@ -134,11 +134,15 @@ export function flowFacts(g: Given): FlowFacts {
   }
 }
 
-/** Flow for which what spreads the water is judged: of the pump where known, else what is wanted. */
+/** Flow for which what spreads the water is judged: of the pump where it brings any, else what is wanted. */
 export function columnFlow(plan: Plan, flow: Known<FlowFacts>): Known<Range> {
-  if (isKnown(flow)) return { known: { low: flow.known.least_m3_s.low, high: flow.known.most_m3_s.high } }
-  const wanted = needed({ flow_m3_s: ['riser/neededFlow', plan.riser?.neededFlow_m3_s] })
-  return isKnown(wanted) ? { known: range(wanted.known.flow_m3_s, wanted.known.flow_m3_s) } : flow
+  const wanted_m3_s = plan.riser?.neededFlow_m3_s
+  const wanted: Known<Range> =
+    wanted_m3_s === undefined ? { needs: ['riser/neededFlow'] } : { known: range(wanted_m3_s, wanted_m3_s) }
+  if (!isKnown(flow)) return isKnown(wanted) ? wanted : flow
+  const brought = { low: flow.known.least_m3_s.low, high: flow.known.most_m3_s.high }
+  // A pump that lifts nothing says nothing of what stands above it.
+  return brought.high > 0 || !isKnown(wanted) ? { known: brought } : wanted
 }
 
 const CURVE_STEPS = 24

@@ -51,19 +51,26 @@ export interface FindingText {
   readonly remedies: readonly string[]
 }
 
-const typedText = (value: Typed, words: Words): string =>
-  typeof value === 'boolean' ? words.tables[value ? 'yes' : 'no']! : choiceName(String(value), words)
+const typedText = (value: Typed | null, words: Words): string =>
+  value === null
+    ? words.phrases['nothing']!
+    : typeof value === 'boolean'
+      ? words.tables[value ? 'yes' : 'no']!
+      : choiceName(String(value), words)
 
-const changeSlots = ({ set, from, to }: Change, words: Words) => ({
-  place: placeName(set, words),
-  from: from === null ? words.phrases['nothing']! : typedText(from, words),
-  to: typedText(to, words),
-})
+const changeText = ({ set, from, to }: Change, words: Words): string =>
+  fill(words.phrases['change']!, {
+    place: placeName(set, words),
+    from: typedText(from, words),
+    to: typedText(to, words),
+  })
 
 export function remedyText(remedy: Remedy, words: Words, display: Display): string {
   const slots = {
-    ...changeSlots(remedy, words),
-    more: remedy.with.map((c) => fill(words.phrases['change-too']!, changeSlots(c, words))).join(''),
+    changes: oneOf(
+      [remedy, ...remedy.with].map((c) => changeText(c, words)),
+      words.phrases['and']!,
+    ),
     gives: remedy.gives === null ? '' : shownText(remedy.gives, display),
   }
   const short = (ids: readonly string[]) => ids.map((id) => words.findings[id]?.short ?? id).join(', ')
