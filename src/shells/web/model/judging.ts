@@ -10,6 +10,21 @@ import type { State } from './state.ts'
 
 const SEARCH_AFTER_ms = 250
 
+/** Shows drawings one after the other; those that are not drawn yet keep their last picture. */
+function showing(s: State): (document: PlanDocument, pictures: readonly Picture[]) => Promise<void> {
+  let turn = 0
+  return async (document, pictures) => {
+    const mine = ++turn
+    for (const i of pictures.keys()) {
+      await pictured()
+      if (mine !== turn) return
+      s.setPictures((was) => pictures.flatMap((p, j) => (j <= i ? p : (was.find((w) => w.id === p.id) ?? []))))
+    }
+    if (pictures.length === 0) s.setPictures([])
+    s.setDrawn(document)
+  }
+}
+
 /**
  * Keeps the evaluation in step with the document, and has remedies searched once it rests. The first answer stands
  * until the page is painted and `begin` lets the engine start; any other document, or another window or language than
@@ -45,19 +60,7 @@ export function createJudging(s: State, { told: first, drawn }: First) {
       s.setRemedies({})
     })
 
-  let turn = 0
-  /** Drawings one after the other; those that are not drawn yet keep their last picture. */
-  const show = async (document: PlanDocument, pictures: readonly Picture[]): Promise<void> => {
-    const mine = ++turn
-    for (const i of pictures.keys()) {
-      await pictured()
-      if (mine !== turn) return
-      s.setPictures((was) => pictures.flatMap((p, j) => (j <= i ? p : (was.find((w) => w.id === p.id) ?? []))))
-    }
-    if (pictures.length === 0) s.setPictures([])
-    s.setDrawn(document)
-  }
-
+  const show = showing(s)
   const isFirst = (views: AskedViews): boolean =>
     drawn !== null && JSON.stringify(drawn.asked) === JSON.stringify(views)
 
@@ -78,7 +81,6 @@ export function createJudging(s: State, { told: first, drawn }: First) {
       before = document
       void evaluate(document, views).then((looked) => {
         if (looked === null || document !== s.document()) return
-        turn += 1
         if (looked.evaluated) take({ ...looked.evaluated, document })
         void show(document, looked.pictures)
         if (looked.evaluated) start(document)

@@ -3,7 +3,7 @@ import type { Finding } from '../../../findings/finding.ts'
 import { ends, type Quantity } from '../../../kernel/units.ts'
 import { decimals, show } from '../../../render/display.ts'
 import { ofFinding } from '../model/reasons.ts'
-import { rulerScale } from '../model/ruler.ts'
+import { type RulerScale, rulerScale } from '../model/ruler.ts'
 import { say } from '../words.ts'
 import { findingKey } from '../workers/protocol.ts'
 import { useBench } from './bench.tsx'
@@ -22,14 +22,6 @@ export function Ruler(props: { readonly finding: Finding; readonly gives: Quanti
   )
   const x = (engine: number): number => at(scale().shown(engine))
   const at = (n: number): number => LEFT + ((n - scale().from) / (scale().to - scale().from)) * (WIDTH - LEFT - 4)
-  const digits = (): number => Math.max(0, -Math.floor(Math.log10(scale().minor * 5) + 1e-9))
-  const minors = (): number[] => {
-    const { from, to, minor } = scale()
-    return Array.from(
-      { length: Math.min(200, Math.floor((to - from) / minor + 1e-9)) },
-      (_, i) => from + (i + 1) * minor,
-    )
-  }
   const good = (): readonly [number, number] => {
     const { min, max } = props.finding.must
     return [
@@ -67,28 +59,39 @@ export function Ruler(props: { readonly finding: Finding; readonly gives: Quanti
         )}
       </Index>
       <path class="rl" d={`M${LEFT} ${AXIS}H${WIDTH - 4}`} />
-      <path
-        class="rt"
-        d={minors()
-          .map((n) => `M${at(n)} ${AXIS}v4`)
-          .join('')}
-      />
-      <Index each={scale().major}>
-        {(n) => (
-          <>
-            <path class="rl" d={`M${at(n())} ${AXIS}v8`} />
-            <text class="lt mid" x={at(n())} y={AXIS + 20}>
-              {decimals(n(), digits(), bench.display().decimal)}
-            </text>
-          </>
-        )}
-      </Index>
+      <Strokes scale={scale()} at={at} />
       <text class="lt end" x={WIDTH - 4} y={9}>
         {scale().unit}
       </text>
       <Whisker of={measured()} x={x} ghost={false} />
       <Show when={props.gives}>{(g) => <Whisker of={g()} x={x} ghost={true} />}</Show>
     </svg>
+  )
+}
+
+/** Numbered strokes and those between them. */
+function Strokes(props: { readonly scale: RulerScale; readonly at: (n: number) => number }) {
+  const bench = useBench()
+  const digits = (): number => Math.max(0, -Math.floor(Math.log10(props.scale.minor * 5) + 1e-9))
+  const minors = (): string => {
+    const { from, to, minor } = props.scale
+    const count = Math.min(200, Math.floor((to - from) / minor + 1e-9))
+    return Array.from({ length: count }, (_, i) => `M${props.at(from + (i + 1) * minor)} ${AXIS}v4`).join('')
+  }
+  return (
+    <>
+      <path class="rt" d={minors()} />
+      <Index each={props.scale.major}>
+        {(n) => (
+          <>
+            <path class="rl" d={`M${props.at(n())} ${AXIS}v8`} />
+            <text class="lt mid" x={props.at(n())} y={AXIS + 20}>
+              {decimals(n(), digits(), bench.display().decimal)}
+            </text>
+          </>
+        )}
+      </Index>
+    </>
   )
 }
 
