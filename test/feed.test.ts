@@ -81,6 +81,28 @@ describe('the traps of the scenarios', () => {
     expect(verdict(school, 'nutrients/fluoride')).toBe('watch')
   })
 
+  it('school: the 36 % are told, with the alkalinity that is left', () => {
+    const { blend } = factsOf(school)
+    const least = isKnown(blend) ? blend.known.leastSoft : null
+    expect(least).toMatchObject({ ion: 'Na', name: 'Rain tank', limit_g_m3: 50 })
+    expect(least!.share).toBeCloseTo(28 / 78, 6)
+    expect(least!.alkalinity_eq_m3).toBeCloseTo((1 - 28 / 78) * (220 / 61.02), 3)
+    const other = factsOf(balcony).blend
+    expect(isKnown(other) && other.known.leastSoft).toBe(null)
+  })
+
+  it('school: sulfate of the water adds up above the recipe, sodium up to what the loop bears', () => {
+    const use = { low: 0.008, high: 0.0165 }
+    const { running } = nutrientsFacts(parsePlan(school).plan, { fill_m3: 0.21, use_m3_d: use })
+    if (!isKnown(running)) throw new Error(running.needs.join(', '))
+    const of = (ion: string) => running.known.buildUp.find((b) => b.ion === ion)!
+    // 60 % of 22 mg/L come with each litre; 100 mg/L of it above the recipe are the end.
+    expect(of('SO4').days.high).toBeCloseTo((100 * 0.21) / (0.008 * 0.6 * 22), 0)
+    // 60 % of 78 mg/L to begin with and with each litre: to 50 mg/L soon, to 115 after weeks.
+    expect(of('Na').watchDays.high).toBeCloseTo(((50 - 46.8) * 0.21) / (0.008 * 46.8), 0)
+    expect(of('Na').days.high).toBeCloseTo(((115 - 46.8) * 0.21) / (0.008 * 46.8), 0)
+  })
+
   it('school: sulfuric acid for 2.8 meq/L brings 45 mg/L of sulfur', () => {
     const acid = batchOf(school).acids.find(({ brings_g_m3 }) => brings_g_m3.S > 0)!
     expect((acid.brings_g_m3.S / (2 * acid.lasting_mol_m3)) * 2.8).toBeCloseTo(44.9, 1)
@@ -120,6 +142,29 @@ describe('a batch by hand', () => {
     const [once, twice] = [grams(balcony), grams(withValue(balcony, 'feed/batch', '72 L'))]
     expect(once.length).toBe(11)
     for (const [i, mass] of once.entries()) expect(twice[i]).toBeCloseTo(2 * mass, 12)
+  })
+})
+
+describe('the cheapest batch', () => {
+  const priced = (extra: Readonly<Record<string, unknown>>): PlanDocument => {
+    const shelf = valueAt(without(balcony, 'phosphoric acid'), 'feed/shelf') as readonly unknown[]
+    const nitric = { name: 'nitric acid', strength: '38 %', pack: '1 kg', price: 15 }
+    return { ...balcony, feed: { ...(balcony['feed'] as object), shelf: [...shelf, nitric], ...extra } } as PlanDocument
+  }
+  it('keeps every element in its band, after weighing too, for less than the nearest', () => {
+    const nearest = batchOf(priced({}))
+    const cheap = batchOf(priced({ aim: 'cheapest', within: '10 %' }))
+    expect(cheap.cheapest).toMatchObject({ known: { feasible: true, within: 0.1 } })
+    expect(cheap.cost!.known_money).toBeLessThan(nearest.cost!.known_money)
+    for (const { nutrient, wanted_g_m3 } of cheap.problem.targets)
+      expect(Math.abs(cheap.reached_g_m3[nutrient] / wanted_g_m3 - 1), nutrient).toBeLessThan(0.1 + 2e-3)
+  })
+  it('asks for a price that is not told, and says where there is none', () => {
+    const { batch } = factsOf({ ...school, feed: { ...(school['feed'] as object), aim: 'cheapest' } } as PlanDocument)
+    expect(isKnown(batch) && batch.known.cheapest).toEqual({ needs: ['feed/shelf/2/price', 'feed/shelf/4/price'] })
+    const none = { ...balcony, feed: { ...(balcony['feed'] as object), aim: 'cheapest' } } as PlanDocument
+    expect(verdict(none, 'nutrients/cheapest')).toBe('watch')
+    expect(batchOf(none).found).toEqual(batchOf(balcony).found)
   })
 })
 
@@ -197,6 +242,20 @@ describe('today’s correction', () => {
 })
 
 describe('bad input', () => {
+  it('of a share that cannot be read leaves the sum open, and asks for it', () => {
+    const wild = withValue(balcony, 'water/sources/1/share', '120 %')
+    const found = findings(wild).find((f) => f.id === 'nutrients/shares')
+    expect(found).toMatchObject({ verdict: 'unknown', needs: ['water/sources/1/share'] })
+  })
+  it('of a pen that nobody calibrated: no acid by it', () => {
+    const { penCalibrated: _, ...feed } = balcony['feed'] as Record<string, unknown>
+    const facts = factsOf({ ...balcony, feed } as PlanDocument)
+    if (!isKnown(facts.batch) || !isKnown(facts.blend)) throw new Error('balcony')
+    const given = { batch: facts.batch.known, blend: facts.blend.known, shelf: facts.shelf.products, pen: facts.pen }
+    const readings = { volume_m3: 0.036, conductivity_S_m: 0.17, pH: 6.8, temperature_C: 20 }
+    const wanted = { line_m3: 0.036, conductivity_S_m: 0.17, pH: 5.8 }
+    expect(correction({ ...given, wanted, readings })).toMatchObject({ penHolds: false, acid: null })
+  })
   it('gets its sentence', () => {
     const all = findings(bad).filter((f) => f.verdict === 'fail' || f.verdict === 'watch')
     const ids = new Set(all.map((f) => f.id.replace('nutrients/', '')))

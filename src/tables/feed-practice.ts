@@ -50,7 +50,27 @@ export const feedPractice = table({
     },
     scalePan: { low: 5000, high: 10_000, role: 'count of steps that a pan carries' },
     syringe: { low: 1e-7, high: 5e-7, role: 'step of a syringe for liquids, m³ [m3]' },
+    cheapestWithin: {
+      low: 0.05,
+      high: 0.1,
+      role: 'share of its target by which the cheapest recipe may miss an element [1]',
+    },
+    penReading: { low: 0, high: 1, role: 'conductivity that a tank of feed may have at all, S/m [S_m]' },
     dumpDays: { low: 14, high: 21, role: 'days that a change of solution should last' },
+  },
+})
+
+/** How far what goes into a batch, and what reads it, may be from what is written on it. */
+export const feedTolerances = table({
+  title: 'Tolerances of labels, analyses and pens',
+  columns: { share: 'half-width as a share of the number [1]', role: 'what it is about' },
+  source: 'common-practice',
+  rows: {
+    label: { share: 0.04, role: 'what a bag holds against its label' },
+    formula: { share: 0.01, role: 'a substance by its formula and purity' },
+    liquid: { share: 0.02, role: 'strength and density of an acid or liquid' },
+    analysis: { share: 0.05, role: 'an ion of a water report, and its alkalinity' },
+    conductivityPen: { share: 0.02, role: 'a conductivity pen that was set in a standard' },
   },
 })
 

@@ -55,7 +55,7 @@ export const feedConstants = table({
     stockShare: { value: 0.8, role: 'highest share of the solubility at the coldest store to use in a stock' },
     weighable: { value: 20, role: 'smallest dose to weigh, in steps of the scale' },
     conductivityAccuracy: { value: 0.03, role: 'accuracy of the predicted EC', source: 'USGS.PHREEQC3' },
-    phAccuracy: { value: 0.1, role: 'accuracy of the predicted pH of a feed, pens and alkalinity included' },
+    phAccuracy: { value: 0.1, role: 'accuracy of the predicted pH of a feed whose alkalinity is known' },
     ammoniumShare: { value: 0.15, role: 'highest share of ammonium in the nitrogen of a feed' },
     sulfurWeight: { value: 0.05, role: 'weight of sulfur in a recipe: a wide range feeds as well' },
   },

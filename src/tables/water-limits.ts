@@ -13,6 +13,18 @@ export const waterLimits = table({
   },
 })
 
+/** What a running tank may hold of an ion that plants leave behind; more than a water to fill up with. */
+export const loopLimits = table({
+  title: 'Limits of ballast ions in the loop',
+  columns: { limit_g_m3: 'change the solution above' },
+  source: 'from-memory',
+  rows: {
+    Na: { limit_g_m3: 115, note: '5 mmol/L, which lettuce bears; a fruiting crop bears more, strawberry less' },
+    Cl: { limit_g_m3: 140, source: 'OSU.HLA6722' },
+    SO4: { limit_g_m3: 100, source: 'OSU.HLA6722', note: 'above what the recipe itself holds' },
+  },
+})
+
 /** Crops whose uptake somebody measured; others are taken as lettuce until the log of the tank tells better. */
 export const measuredUptake = table({
   title: 'Crops by whose uptake a refill is made',

@@ -4,13 +4,16 @@ import { feedPractice } from '../../tables/feed-practice.ts'
 import { salts } from '../../tables/salts.ts'
 import { feedConstants } from '../../tables/solvent.ts'
 import { type AcidPlan, acidPlan } from './acid.ts'
+import { type Aimed, aimedRecipe, isCheapest } from './aim.ts'
 import type { BlendFacts } from './blended.ts'
 import { type Amounts, ionsOf, type Nutrient, nutrients } from './composition.ts'
 import { airCarbonDioxide } from './equations-air.ts'
 import { nutrientMasses_g_m3 } from './equations-formula.ts'
 import { alkalinity, bufferCapacity, solutionPh } from './equations-ph.ts'
+import { type Expected, expectedReadings } from './expected.ts'
+import { penFacts } from './instruments.ts'
 import { type Predicted, predicted } from './predicted.ts'
-import { type Limit, type Recipe, type RecipeProblem, recipe, type Target } from './recipe.ts'
+import type { Limit, Recipe, RecipeProblem, Target } from './recipe.ts'
 import { type Miss, misses } from './recipe-reasons.ts'
 import { type Scale, type Weighed, weighedRecipe } from './recipe-weighing.ts'
 import { type Refill, refillOf } from './refill.ts'
@@ -40,6 +43,8 @@ export interface BatchFacts {
   readonly volume_m3: number | null
   readonly problem: RecipeProblem
   readonly found: Recipe
+  /** What aiming at the cheapest came to; null where the plan aims at the nearest. */
+  readonly cheapest: Aimed['cheapest']
   readonly misses: readonly Miss[]
   /** Doses to weigh; not known without a volume and a scale. */
   readonly doses: Known<readonly BatchDose[]>
@@ -47,6 +52,8 @@ export interface BatchFacts {
   readonly amounts: Amounts
   readonly reached_g_m3: Readonly<Record<Nutrient, number>>
   readonly predicted: Predicted
+  /** What the pens may show of it, by model, labels, scale and pens together. */
+  readonly expected: Expected
   /** The water before anything is added: as it runs, and after it has met the air. */
   readonly waterPh: { readonly closed: number; readonly inAir: number }
   readonly alkalinityLeft_eq_m3: number
@@ -161,18 +168,24 @@ export function batchFacts(plan: Plan, blend: Known<BlendFacts>, shelf: ShelfFac
     ammoniumShare: plan.feed?.ammoniumShare ?? feedConstants.rows.ammoniumShare.value,
     pH: pH === undefined ? null : { ...conditions, low: pH - half, high: pH + half },
   }
-  const found = recipe(problem)
-  const scaled = weighed(plan, problem, found, products)
+  const { found, cheapest, rounding } = aimedRecipe(plan, problem, products)
+  const scaled = weighed(plan, rounding, found, products)
   const amounts = isKnown(scaled) ? scaled.known.answer.amounts : found.amounts
   const tank = predicted({ amounts, ...here })
   const inAir = (tank.pHInAir.low + tank.pHInAir.high) / 2
   return {
     known: {
       ...{ ...here, temperatureFrom: temperature.known.from },
-      ...{ volume_m3: plan.feed?.batch_m3 ?? null, problem, found, misses: misses(problem, found), amounts },
+      ...{ volume_m3: plan.feed?.batch_m3 ?? null, problem, found, cheapest, amounts },
+      // The cheapest leaves elements where they cost least: nothing holds them.
+      misses: isCheapest({ cheapest }) ? [] : misses(problem, found),
       doses: isKnown(scaled) ? { known: scaled.known.doses } : scaled,
       reached_g_m3: isKnown(scaled) ? scaled.known.answer.reached_g_m3 : nutrientMasses_g_m3(amounts),
       predicted: tank,
+      expected: expectedReadings({
+        ...{ amounts, water: blend.known.amounts, doses: isKnown(scaled) ? scaled.known.doses : [], ...here },
+        ...{ volume_m3: plan.feed?.batch_m3 ?? null, predicted: tank, pen_pH: penFacts(plan).pH },
+      }),
       waterPh: {
         closed: solutionPh({ ...conditions, amounts: blend.known.amounts, carbonDioxide_Pa: null }),
         inAir: solutionPh({ ...conditions, amounts: blend.known.amounts }),

@@ -65,6 +65,26 @@ const bounds: Check<BatchFacts> = {
 /** Largest optimality gap that proves a recipe. */
 const PROVED = 1e-6
 
+/** Whether the shelf has a recipe within the band at all, where the cheapest is asked for. */
+const cheapest: Check<BatchFacts> = {
+  id: 'nutrients/cheapest',
+  at: 'feed/within',
+  source: 'Balance.solution',
+  applies: (plan) => plan.feed?.aim === 'cheapest',
+  judged: ({ cheapest: found, volume_m3 }, _, terms) => {
+    if (found === null) return []
+    if (!isKnown(found)) return [unknown(cheapest.id, { ...terms, needs: found.needs })]
+    const { feasible, within, cost_money, nearest_money } = found.known
+    const money = (perVolume: number) => quantity(perVolume * (volume_m3 ?? 1), 'money')
+    const slots = {
+      within: Number((100 * within).toPrecision(3)),
+      cost: money(cost_money),
+      nearest: money(nearest_money),
+    }
+    return [judge(cheapest.id, quantity(feasible ? 0 : 1, 'count'), { ...terms, want: { max: 0 }, slots })]
+  },
+}
+
 /** A recipe whose proof fails is not trusted. */
 const proof: Check<BatchFacts> = {
   id: 'nutrients/proof',
@@ -164,6 +184,7 @@ const unread: Check<BatchFacts> = {
 export const batchChecks: readonly Check<BatchFacts>[] = [
   element,
   bounds,
+  cheapest,
   proof,
   ammonium,
   traces,

@@ -17,6 +17,9 @@ export function shares(plan: Plan): Finding[] {
   if (sources.length === 0) return []
   const { low, high } = feedPractice.rows.shareSum
   const terms = { at: 'water/sources', must: { min: low, max: high }, source: feedPractice.source }
+  // Two shares that nobody told, or that could not be read, leave the sum open.
+  const open = sources.flatMap((s, i) => (s.share === undefined ? [`water/sources/${i}/share`] : []))
+  if (open.length > 1) return [unknown('nutrients/shares', { ...terms, needs: open.slice(1) })]
   return [judge('nutrients/shares', quantity(sharesOf(plan).sum, '1'), terms)]
 }
 

@@ -162,7 +162,7 @@ export function correction(given: Given): Correction {
     .map(({ id }) => ({ id, g_m3: given.batch.found.doses_g_m3[id] ?? 0 }))
     .map(({ id, g_m3 }) => ({ id, mass_kg: (g_m3 / 1000) * told.strength * strengthened_m3 }))
     .filter(({ mass_kg }) => mass_kg > 0)
-  const penHolds = given.pen.pH === null || given.pen.doses
+  const penHolds = given.pen.doses
   const acid = acidOf(given, told.topUp_m3, told.strength)
   return { ...told, doses_kg, penHolds, ...(penHolds ? acid : { ...acid, acid: null }) }
 }

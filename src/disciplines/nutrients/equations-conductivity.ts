@@ -5,7 +5,11 @@ import { positive } from './impossible.ts'
 import type { Speciation } from './speciation.ts'
 
 /** Ionic strength up to which the conductivity is trusted; a stock bottle lies far outside. */
-export const CONDUCTIVITY_VALID = { ionicStrength_mol_m3: { max: 50 } } as const
+export const CONDUCTIVITY_VALID = {
+  ionicStrength_mol_m3: { max: 50 },
+  /** Calcium and magnesium that meet as much sulfate: 6 % low at 10 mmol/L of magnesium sulfate. */
+  bivalentSulfate_mol_m3: { max: 6 },
+} as const
 
 /**
  * Limiting conductivity of an ion at a temperature, per mole of charge.

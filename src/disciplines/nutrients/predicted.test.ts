@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { acidIons, acidPlan } from './acid.ts'
 import { feedAmounts, mixed } from './composition.ts'
-import { analysedWater } from './equations-ph.ts'
+import { analysedWater, solutionPh } from './equations-ph.ts'
+import { saltAmounts } from './equations-salts.ts'
+import { expectedReadings } from './expected.ts'
+import { penReadingOf, readingAt25 } from './pen-reading.ts'
 import { predicted } from './predicted.ts'
 
 const tap = analysedWater({ amounts: { Ca: 2 }, alkalinity_mol_m3: 4, pH: 7.5, temperature_C: 20 })
@@ -49,6 +52,8 @@ describe('predicted', () => {
     expect(predicted({ amounts: { K: 5, NO3: 5 }, temperature_C: 20, air_Pa: 42.6 }).saturation).toEqual({})
     const stock = mixed([{ amounts: feedAmounts('hoagland-1'), times: 5 }])
     expect(predicted({ amounts: stock, temperature_C: 20, air_Pa: 42.6 }).conductivityTrusted).toBe(false)
+    const bitter = { Mg: 10, SO4: 10 }
+    expect(predicted({ amounts: bitter, temperature_C: 20, air_Pa: 42.6 }).conductivityTrusted).toBe(false)
   })
 
   it('warns of lime and calcium phosphate in an alkaline tank', () => {
@@ -60,5 +65,85 @@ describe('predicted', () => {
     expect(pHInAir.low).toBeGreaterThan(7.5)
     expect(saturation.brushite).toBeGreaterThan(0)
     expect(saturation.calcite).toBeGreaterThan(0)
+  })
+})
+
+describe('what the pens may show', () => {
+  const salt = (id: 'potassium-nitrate' | 'nitric-acid', by: 'formula' | 'label', density: number | null) => ({
+    ...{ id, at: '', salt: id, acid: id === 'nitric-acid', passing: false, density_kg_m3: density, bottle: null },
+    ...{ nitrogenBy: by, amounts_mol_kg: saltAmounts({ salt: id, purity: 1 }) },
+  })
+  const dosed = (by: 'formula' | 'label', step_kg: number, pen_pH: number | null) => {
+    const product = salt('potassium-nitrate', by, null)
+    const amounts = mixed([{ amounts: product.amounts_mol_kg, times: 1 }])
+    const dose = { id: product.id, product, exact_kg: 0.1, mass_kg: 0.1, step_kg, weakStock: null }
+    const doses = [{ ...dose, volume_m3: null, price_money: null }]
+    const tank = { temperature_C: 20, air_Pa: null }
+    const given = { amounts, water: {}, doses, volume_m3: 0.1, predicted: predicted({ amounts, ...tank }), ...tank }
+    return expectedReadings({ ...given, pen_pH })
+  }
+  it('adds the halves of model, label, scale and pen by their squares', () => {
+    const { conductivity_S_m: c, conductivityBy } = dosed('label', 0.002, 0.1)
+    // 3 % of the model, 4 % of the only label, 1 g of a hundred, 2 % of the pen.
+    expect(conductivityBy).toEqual({ model: 0.03, labels: 0.04, scale: 0.01, pen: 0.02 })
+    expect((c.high - c.low) / (c.high + c.low)).toBeCloseTo(Math.sqrt(9 + 16 + 1 + 4) / 100, 9)
+  })
+  it('is wider by a coarser scale, a label, an older pen', () => {
+    const width = ({ low, high }: { readonly low: number; readonly high: number }) => high - low
+    expect(width(dosed('formula', 0.02, 0.1).conductivity_S_m)).toBeGreaterThan(
+      width(dosed('formula', 0.002, 0.1).conductivity_S_m),
+    )
+    expect(width(dosed('label', 0.002, 0.1).conductivity_S_m)).toBeGreaterThan(
+      width(dosed('formula', 0.002, 0.1).conductivity_S_m),
+    )
+    expect(width(dosed('formula', 0.002, 0.4).pHLater)).toBeGreaterThan(width(dosed('formula', 0.002, 0.1).pHLater))
+    expect(dosed('formula', 0.002, null).pHBy.pen).toBe(null)
+  })
+  it('holds the pH of a hard water whose alkalinity is five per cent off', () => {
+    const water = tap
+    const acid = salt('nitric-acid', 'formula', null)
+    const dose_kg = 0.9 * 4 * 0.063012
+    const amounts = mixed([
+      { amounts: water, times: 1 },
+      { amounts: acid.amounts_mol_kg, times: dose_kg },
+    ])
+    const dose = { id: acid.id, product: acid, exact_kg: dose_kg, mass_kg: dose_kg, step_kg: 1e-6, weakStock: null }
+    const tank = { temperature_C: 20, air_Pa: null }
+    const { pHLater, pHBy } = expectedReadings({
+      ...{ amounts, water, doses: [{ ...dose, volume_m3: null, price_money: null }], volume_m3: 1, pen_pH: null },
+      ...{ predicted: predicted({ amounts, ...tank }), ...tank },
+    })
+    const off = (share: number) =>
+      solutionPh({
+        amounts: { ...amounts, unmeasured: (amounts.unmeasured ?? 0) + share * 4 },
+        temperature_C: 20,
+        carbonDioxide_Pa: null,
+      })
+    const mid = off(0)
+    expect(off(0.05)).toBeLessThan(pHLater.high)
+    expect(off(-0.05)).toBeGreaterThan(pHLater.low)
+    // The acid's own one per cent adds little to it.
+    expect(pHBy.alkalinity).toBeLessThan(1.2 * Math.max(off(0.05) - mid, mid - off(-0.05)))
+  })
+})
+
+describe('a conductivity pen', () => {
+  it('is read on its own scale, with its unit, or asked about', () => {
+    expect(penReadingOf('1100', { scale: 'ppm-500' })).toEqual({ read_S_m: 0.22 })
+    expect(penReadingOf('1100 ppm', { scale: 'mS/cm' })).toHaveProperty('onScales_S_m')
+    expect(penReadingOf('1100', { scale: 'unmarked' })).toEqual({
+      onScales_S_m: { 'ppm-500': 0.22, 'ppm-640': 1100 / 6400, 'ppm-700': 1100 / 7000 },
+    })
+    expect(penReadingOf('1,4', { scale: 'mS/cm' })).toEqual({ read_S_m: 1.4 / 10 })
+    expect(penReadingOf('1800 mS/cm', { scale: 'mS/cm' })).toEqual({ beyond_S_m: 180, perhaps_S_m: 0.18 })
+    expect(penReadingOf('much', { scale: 'mS/cm' })).toEqual({ unread: true })
+  })
+  it('without compensation reads cold water low: 1.273 of 1.408 at 20 °C for potassium chloride', () => {
+    const at = (compensation_per_K: number | undefined) =>
+      readingAt25({ reading_S_m: 0.1273, temperature_C: 20, compensation_per_K })
+    // Within the spread of coefficients, 0.019 of feed against 0.0192 of this salt.
+    expect(Math.abs(at(0) / 0.1408 - 1)).toBeLessThan(0.002)
+    expect(at(0.019)).toBeCloseTo(0.1273, 12)
+    expect(at(undefined)).toBe(0.1273)
   })
 })

@@ -16,7 +16,7 @@ interface Range {
 export interface Predicted {
   /** At 25 °C, the band that the model claims. */
   readonly conductivity_S_m: Range
-  /** False where the solution is too strong for the conductivity model. */
+  /** False where the solution is too strong for the conductivity model, or too rich in bivalent sulfate. */
   readonly conductivityTrusted: boolean
   readonly pHClosed: Range
   readonly pHInAir: Range
@@ -31,6 +31,11 @@ export interface Predicted {
 
 const solids: readonly Mineral[] = ['gypsum', 'calcite', 'brushite', 'struvite']
 const around = (value: number, half: number): Range => ({ low: value - half, high: value + half })
+
+function trusted({ Ca = 0, Mg = 0, SO4 = 0 }: Amounts, ionicStrength_mol_m3: number): boolean {
+  const { ionicStrength_mol_m3: strength, bivalentSulfate_mol_m3: sulfate } = CONDUCTIVITY_VALID
+  return ionicStrength_mol_m3 <= strength.max && Math.min(Ca + Mg, SO4) <= sulfate.max
+}
 
 /** Predicts readings of a solution in an open tank. */
 export function predicted(given: {
@@ -50,7 +55,7 @@ export function predicted(given: {
   const N = nutrientAmount(amounts, 'N')
   return {
     conductivity_S_m: around(κ, κ * conductivityAccuracy.value),
-    conductivityTrusted: tank.ionicStrength_mol_m3 <= CONDUCTIVITY_VALID.ionicStrength_mol_m3.max,
+    conductivityTrusted: trusted(amounts, tank.ionicStrength_mol_m3),
     pHClosed: around(solutionPh({ amounts, temperature_C, carbonDioxide_Pa: null }), phAccuracy.value),
     pHInAir: around(tank.pH, phAccuracy.value),
     ionicStrength_mol_m3: tank.ionicStrength_mol_m3,

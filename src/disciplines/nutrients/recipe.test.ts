@@ -310,6 +310,25 @@ describe('cheapest mix within a band', () => {
     }
   })
 
+  it('keeps the pH of a hard water too, and is never dearer than the nearest', () => {
+    const acids = pure('nitric-acid', 'phosphoric-acid').map((p) => ({ ...p, price_money_kg: 3 }))
+    const problem: RecipeProblem = {
+      ...{ water: hardTap, limits: [], ammoniumShare: 0.15, pH: inAir, shelf: [...shelf, ...acids] },
+      targets: targets({ N: 150, P: 31, K: 180, Ca: 150, Mg: 40 }),
+    }
+    const costOf = (doses: Readonly<Record<string, number>>) =>
+      problem.shelf.reduce((sum, p) => sum + (p.price_money_kg! * doses[p.id]!) / 1000, 0)
+    const nearest = recipe(problem)
+    const widths = [0.02, 0.05, 0.1, 0.2].map((within) => cheapestRecipe(problem, within))
+    for (const [i, found] of widths.entries()) {
+      expect(found.feasible).toBe(true)
+      const pH = solutionPh({ amounts: found.amounts, temperature_C: 20, carbonDioxide_Pa: 42.6 })
+      expect(pH).toBeLessThan(inAir.high + 1e-3)
+      expect(pH).toBeGreaterThan(inAir.low - 1e-3)
+      expect(found.cost_money).toBeLessThan(i === 0 ? costOf(nearest.doses_g_m3) * 1.0001 : widths[i - 1]!.cost_money)
+    }
+  })
+
   it('says so where no mix stays in the band', () => {
     expect(cheapestRecipe({ ...bare, shelf: shelf.slice(0, 3), targets: lettuce }, 0.05).feasible).toBe(false)
     expect(cheapestRecipe({ ...bare, water: masses({ Ca: 200 }), shelf, targets: lettuce }, 0.05).feasible).toBe(false)

@@ -117,7 +117,7 @@ export const setsPh = (product: Product): boolean => isAcid(product) || isBase(p
 /** Above what rounding on a label can feign. */
 const SOME_ALKALINITY_mol_kg = 1
 
-interface PhRow extends LabelledRow {
+export interface PhRow extends LabelledRow {
   /** False where acids or bases on the shelf do not suffice; the row then asks for as much as they can do. */
   readonly enough: boolean
 }
@@ -127,7 +127,7 @@ interface PhRow extends LabelledRow {
  * `high` where those at `high` sum to less. Acids and bases act on them; the rest of the charge, and all mean charges,
  * are those of the last mix, and are renewed until they stand.
  */
-function phRows(problem: RecipeProblem, doses: readonly number[]): readonly PhRow[] {
+export function phRows(problem: RecipeProblem, doses: readonly number[]): readonly PhRow[] {
   if (problem.pH === null) return []
   const { low, high, ...conditions } = problem.pH
   const amounts = mixOf(problem, doses)
@@ -233,9 +233,9 @@ export function misfit(targets: readonly Target[], reached: Readonly<Record<Nutr
   )
 }
 
-const PH_ROUNDS = 12
+export const PH_ROUNDS = 12
 /** Change of a dose, g/m³, below which the mean charges stand. */
-const STANDS_g_m3 = 1e-5
+export const STANDS_g_m3 = 1e-5
 
 /**
  * The doses that come nearest to the targets, salts and acid together: bounded least squares with hard bands. The

@@ -1,6 +1,6 @@
 import { isKnown, type Known } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
-import { dumpRules, waterLimits } from '../../tables/water-limits.ts'
+import { dumpRules, loopLimits, waterLimits } from '../../tables/water-limits.ts'
 import type { BatchFacts } from './batch.ts'
 import type { BlendFacts } from './blended.ts'
 import { dumpedMass, timeToLimit } from './equations-running.ts'
@@ -20,11 +20,14 @@ export interface TankUse {
 
 /** An ion that stays behind, and when it reaches its limit; infinite where it never does. */
 export interface BuildUp {
-  readonly ion: 'Na' | 'Cl'
+  readonly ion: 'Na' | 'Cl' | 'SO4'
   readonly start_g_m3: number
   readonly topUp_g_m3: number
   readonly limit_g_m3: number
   readonly days: Range
+  /** When it passes what a water to fill up with may hold: from then on the oldest leaves are looked at. */
+  readonly watch_g_m3: number
+  readonly watchDays: Range
 }
 
 export interface RunningFacts {
@@ -34,13 +37,13 @@ export interface RunningFacts {
   /** Days until as many tank volumes are topped up as a solution lasts. */
   readonly byTopUps_d: Range
   /** The first that trips. */
-  readonly dump: { readonly by: 'Na' | 'Cl' | 'top-ups'; readonly days: Range }
+  readonly dump: { readonly by: 'Na' | 'Cl' | 'SO4' | 'top-ups'; readonly days: Range }
   /** Masses that a dumped tank holds when it is filled anew. */
   readonly nitrogen_kg: number
   readonly phosphorus_kg: number
 }
 
-const ballast = ['Na', 'Cl'] as const
+const ballast = ['Na', 'Cl', 'SO4'] as const
 
 /** Accumulation, dump day and what a dumped tank holds. */
 export function runningFacts(
@@ -63,12 +66,16 @@ export function runningFacts(
   if (!isKnown(batch) || volume === undefined || use === null || needs.length > 0) return { needs }
   const buildUp = ions.flatMap(([ion, known]): BuildUp[] => {
     if (!isKnown(known)) return []
-    const start_g_m3 = batch.known.reached_g_m3[ion]
-    const limit_g_m3 = waterLimits.rows[ion].limit_g_m3
-    const at = (topUp_g_m3: number, use_m3_d: number) =>
-      timeToLimit({ start_g_m3, topUp_g_m3, limit_g_m3, use_m3_d, volume_m3: volume, uptakeRatio: 0 })
-    const days = { low: at(known.known.high, use.high), high: at(known.known.low, use.low) }
-    return [{ ion, start_g_m3, topUp_g_m3: known.known.low, limit_g_m3, days }]
+    // Sulfate counts above what the recipe holds: salts bring it as food, the water as ballast.
+    const start_g_m3 = ion === 'SO4' ? 0 : batch.known.reached_g_m3[ion]
+    const { limit_g_m3 } = loopLimits.rows[ion]
+    const watch_g_m3 = waterLimits.rows[ion].caution_g_m3
+    const { low, high } = known.known
+    const at = (limit: number, topUp_g_m3: number, use_m3_d: number) =>
+      timeToLimit({ start_g_m3, topUp_g_m3, limit_g_m3: limit, use_m3_d, volume_m3: volume, uptakeRatio: 0 })
+    const until = (limit: number) => ({ low: at(limit, high, use.high), high: at(limit, low, use.low) })
+    const told = { ion, start_g_m3, topUp_g_m3: low, limit_g_m3, watch_g_m3 }
+    return [{ ...told, days: until(limit_g_m3), watchDays: until(watch_g_m3) }]
   })
   const { caution, limit } = dumpRules.rows.topUpVolumes
   const byTopUps_d = { low: (caution * volume) / use.high, high: (limit * volume) / use.low }

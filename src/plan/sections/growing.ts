@@ -32,6 +32,16 @@ export const crops = list(
 export const feed = section('The nutrient solution.', {
   targets: map(dose, 20, 'Wanted by element: N, P, K, Ca, Mg, S, Fe, Mn, Zn, Cu, B, Mo, Na, Cl.'),
   limits: map(dose, 20, 'Never above, by element.'),
+  aim: choice(
+    ['nearest', 'cheapest'],
+    'What the recipe looks for: the targets as near as can be, or the least money with each element within a share of its target.',
+  ),
+  within: quantity('1', {
+    min: 0.01,
+    max: 0.5,
+    example: '10 %',
+    about: 'How far from its target the cheapest recipe may leave an element.',
+  }),
   ammoniumShare: quantity('1', { min: 0, max: 1, example: '10 %', about: 'Largest share of nitrogen as ammonium.' }),
   pH: number({ min: 3, max: 9, about: 'pH wanted.' }),
   conductivity: quantity('S_m', { min: 0, max: 1, example: '1.7 mS/cm', about: 'Conductivity expected.' }),
@@ -81,6 +91,12 @@ export const feed = section('The nutrient solution.', {
     max: 5000,
     example: '12 days',
     about: 'Time since the pH pen was calibrated.',
+  }),
+  penCompensation: quantity('1', {
+    min: 0,
+    max: 0.03,
+    example: '2 %',
+    about: 'Rise per kelvin that the conductivity pen takes off; 0 % where it has no compensation.',
   }),
   penDrift: number({ min: 0, max: 2, about: 'How far the pH pen may be off.' }),
   dumpTo: choice(

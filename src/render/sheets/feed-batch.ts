@@ -51,7 +51,7 @@ function weighing(c: Context, batch: BatchFacts): readonly FeedPiece[] {
 
 /** What the pens should show, beside a rule for what they do show. */
 function readings(c: Context, batch: BatchFacts): readonly FeedPiece[] {
-  const { conductivity_S_m: κ, pHClosed, pHInAir } = batch.predicted
+  const { conductivity_S_m: κ, pHNow, pHLater } = batch.expected
   const { scale } = c.facts.nutrients.pen
   const blank = c.say('number-blank')
   const other = scale === null || scale === 'unmarked' || scale === 'mS/cm' ? null : scale
@@ -61,8 +61,8 @@ function readings(c: Context, batch: BatchFacts): readonly FeedPiece[] {
     [c.say('batch-row-water'), shownText(quantity(batch.temperature_C, 'C'), c.display), blank],
     [c.say('batch-row-ec'), shownText(band(κ.low, κ.high, 'S_m'), c.display), blank],
     ...(other === null ? [] : [[c.say('batch-row-scale', { name: other }), `${on(κ.low)}–${on(κ.high)}`, blank]]),
-    [c.say('batch-row-now'), ph(pHClosed), blank],
-    [c.say('batch-row-later'), ph(pHInAir), blank],
+    [c.say('batch-row-now'), ph(pHNow), blank],
+    [c.say('batch-row-later'), ph(pHLater), blank],
   ]
   const columns = [
     { heading: c.say('batch-reading'), align: 'words' as const },

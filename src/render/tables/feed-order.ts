@@ -42,10 +42,10 @@ export function orderLines(batch: BatchFacts, words: Words, display: Display): r
       ? line('feed-order-acid', { name, amount }, ['acid', 'bleach'])
       : line('feed-order-salt', { name, amount })
   })
-  const { conductivity_S_m: c, pHClosed, pHInAir } = batch.predicted
+  const { conductivity_S_m: c, pHNow, pHLater } = batch.expected
   const conductivity = shownText(band(c.low, c.high, 'S_m'), display)
-  const now = shownText(band(pHClosed.low, pHClosed.high, '1'), display)
-  const later = shownText(band(pHInAir.low, pHInAir.high, '1'), display)
+  const now = shownText(band(pHNow.low, pHNow.high, '1'), display)
+  const later = shownText(band(pHLater.low, pHLater.high, '1'), display)
   return [
     line('feed-order-water', {}, ['separate-cups']),
     ...poured,

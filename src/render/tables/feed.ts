@@ -4,9 +4,10 @@ import { bottleOf } from '../../disciplines/nutrients/stocks.ts'
 import type { Phrase } from '../../findings/finding.ts'
 import { band, type Quantity, quantity } from '../../kernel/units.ts'
 import { isKnown } from '../../plan/known.ts'
-import { ecScales } from '../../tables/ec-scales.ts'
+import { type EcScale, ecScales } from '../../tables/ec-scales.ts'
 import { type Display, decimals, shownText } from '../display.ts'
 import { fill } from '../words/fill.ts'
+import { placeName } from '../words/sentences.ts'
 import type { Words } from '../words/words.ts'
 
 /** A dose as the batch sheet prints it. */
@@ -92,15 +93,28 @@ export const elementTexts = (batch: BatchFacts, display: Display): readonly Elem
 
 /** What the pens should show. */
 export function penText({ pen }: NutrientsFacts, batch: BatchFacts, words: Words, display: Display): string {
-  const { conductivity_S_m: c, pHClosed, pHInAir } = batch.predicted
+  const { conductivity_S_m: c, pHNow, pHLater, conductivityBy, pHBy } = batch.expected
   const scale = pen.scale === null || pen.scale === 'unmarked' || pen.scale === 'mS/cm' ? null : pen.scale
-  const reading = scale === null ? '' : `${Math.round(((c.low + c.high) / 2) * ecScales.rows[scale].perS_m)}`
-  return fill(words.tables['feed-pen']!, {
+  const on = (S_m: number, of: EcScale) => Math.round(S_m * ecScales.rows[of].perS_m)
+  const reading = scale === null ? '' : `${on(c.low, scale)}–${on(c.high, scale)}`
+  const percent = (share: number) => decimals(100 * share, 1, display.decimal)
+  const wide = (pH: number) => decimals(pH, 1, display.decimal)
+  const said = fill(words.tables['feed-pen']!, {
     conductivity: shownText(band(c.low, c.high, 'S_m'), display),
     scale: scale === null ? '' : fill(words.tables['feed-pen-scale']!, { reading, name: scale }),
-    now: shownText(band(pHClosed.low, pHClosed.high, '1'), display),
-    later: shownText(band(pHInAir.low, pHInAir.high, '1'), display),
+    now: shownText(band(pHNow.low, pHNow.high, '1'), display),
+    later: shownText(band(pHLater.low, pHLater.high, '1'), display),
   })
+  const { model, labels, scale: weighed, pen: read } = conductivityBy
+  const by = {
+    ...{ model: percent(model), labels: percent(labels), weighed: percent(weighed), pen: percent(read) },
+    ...{ phModel: wide(pHBy.model), phAlkalinity: wide(pHBy.alkalinity) },
+    phPen:
+      pHBy.pen === null
+        ? words.tables['feed-pen-unknown']!
+        : fill(words.tables['feed-pen-ph']!, { by: wide(pHBy.pen) }),
+  }
+  return `${said} ${fill(words.tables['feed-pen-by']!, by)}`
 }
 
 /** What each acid of the shelf would do alone. */
@@ -128,7 +142,16 @@ export function waterText({ blend }: NutrientsFacts, words: Words, display: Disp
     fill(words.tables['feed-water-part']!, { share: decimals(share * 100, 0), name }),
   )
   const alkalinity = shownText(quantity(blend.known.alkalinity_eq_m3, 'eq_m3'), display)
-  return fill(words.tables['feed-water']!, { blend: parts.join(', '), alkalinity })
+  const told = fill(words.tables['feed-water']!, { blend: parts.join(', '), alkalinity })
+  const { leastSoft } = blend.known
+  if (leastSoft === null) return told
+  const { name, ion, limit_g_m3, share, alkalinity_eq_m3 } = leastSoft
+  const slots = {
+    ...{ name, ion: words.phrases[`dump-${ion}`] ?? ion, share: String(Math.ceil(100 * share - 1e-9)) },
+    limit: shownText(quantity(limit_g_m3, 'g_m3'), display),
+    alkalinity: shownText(quantity(alkalinity_eq_m3, 'eq_m3'), display),
+  }
+  return `${told} ${fill(words.tables['feed-least-soft']!, slots)}`
 }
 
 /** One product in a bottle with its grams. */
@@ -168,6 +191,18 @@ export function costText(batch: BatchFacts, words: Words, display: Display): str
   })
 }
 
+/** What the cheapest recipe within the band saves, or why there is none; nothing where the nearest is aimed at. */
+export function cheapestText({ cheapest, volume_m3 }: BatchFacts, words: Words, display: Display): string {
+  if (cheapest === null) return ''
+  const t = words.tables
+  if (!isKnown(cheapest))
+    return fill(t['feed-cheapest-prices']!, { needs: cheapest.needs.map((n) => placeName(n, words)).join(', ') })
+  const { within, feasible, cost_money, nearest_money } = cheapest.known
+  const money = (perVolume: number) => shownText(quantity(perVolume * (volume_m3 ?? 1), 'money'), display)
+  const slots = { within: decimals(100 * within, 0), cost: money(cost_money), nearest: money(nearest_money) }
+  return fill(t[feasible ? 'feed-cheapest' : 'feed-cheapest-none']!, slots)
+}
+
 /** What one more salt on the shelf would buy, best first. */
 export function gainTexts(batch: BatchFacts, words: Words): readonly string[] {
   const found = gains(
@@ -184,15 +219,24 @@ export function gainTexts(batch: BatchFacts, words: Words): readonly string[] {
 /** How long the solution lasts and what a dumped tank holds. */
 export function runningText({ running }: NutrientsFacts, words: Words, display: Display): string {
   if (!isKnown(running)) return ''
-  const { dump, nitrogen_kg, phosphorus_kg } = running.known
+  const { dump, buildUp, nitrogen_kg, phosphorus_kg } = running.known
   const by: Phrase = { phrase: `dump-${dump.by}` }
   const shown = (q: Quantity) => shownText(q, display)
-  return fill(words.tables['feed-running']!, {
+  const told = fill(words.tables['feed-running']!, {
     days: shown(band(dump.days.low, dump.days.high, 'd')),
     by: words.phrases[by.phrase] ?? by.phrase,
     nitrogen: shown(quantity(nitrogen_kg, 'kg')),
     phosphorus: shown(quantity(phosphorus_kg, 'kg')),
   })
+  const early = buildUp.filter((b) => b.limit_g_m3 > b.watch_g_m3 && b.watchDays.low < dump.days.low)
+  const watched = early.map(({ ion, watch_g_m3, watchDays: { low, high } }) =>
+    fill(words.tables['feed-running-watch']!, {
+      ion: words.phrases[`dump-${ion}`] ?? ion,
+      days: shown(band(low, Math.min(high, dump.days.high), 'd')),
+      limit: shown(quantity(watch_g_m3, 'g_m3')),
+    }),
+  )
+  return [told, ...watched].join(' ')
 }
 
 /** With what to top up to begin with, and for which crops that is only taken over. */

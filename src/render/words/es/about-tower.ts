@@ -133,6 +133,12 @@ export const aboutTower: Readonly<Record<string, string>> = {
     'Si el dióxido de carbono puede salir del agua: abierto, como siempre que cae por una torre, si no se dice otra cosa.',
   'Water topped up in a day, from the log.': 'Agua repuesta en un día, del registro.',
   'Smallest step of the kitchen scale.': 'Paso mínimo de la balanza de cocina.',
+  'Rise per kelvin that the conductivity pen takes off; 0 % where it has no compensation.':
+    'Aumento por kelvin que descuenta el medidor de conductividad; 0 % si no compensa.',
+  'What the recipe looks for: the targets as near as can be, or the least money with each element within a share of its target.':
+    'Lo que busca la receta: lo deseado tan de cerca como se pueda, o el menor gasto con cada elemento a menos de una parte de lo deseado.',
+  'How far from its target the cheapest recipe may leave an element.':
+    'Cuánto puede apartarse cada elemento de lo deseado en la receta más barata.',
   'Smallest step of a pocket scale.': 'Paso mínimo de una balanza de bolsillo.',
   'What the conductivity pen shows.': 'Lo que indica el medidor de conductividad.',
   'Time since the pH pen was calibrated.': 'Tiempo desde que se calibró el medidor de pH.',

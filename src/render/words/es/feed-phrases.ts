@@ -52,7 +52,9 @@ export const feedPhrases: Readonly<Record<string, string>> = {
   'shelf-urea':
     'contiene urea, que no alimenta a las raíces hasta que los microbios la transforman. No la use en una torre.',
   'dump-Na': 'el sodio',
+  'dump-SO4': 'el sulfato',
   'dump-Cl': 'el cloruro',
+  'dump-Ca': 'el calcio',
   'dump-top-ups': 'el agua repuesta',
   'sanitiser-bleach': 'Lejía doméstica',
   'sanitiser-peracid': 'Perácido',

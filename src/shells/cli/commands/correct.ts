@@ -1,13 +1,14 @@
 import { correction, penGate, type Readings } from '../../../disciplines/nutrients/correction.ts'
-import { penConductivity } from '../../../disciplines/nutrients/equations-water-report.ts'
 import type { NutrientsFacts } from '../../../disciplines/nutrients/index.ts'
+import { penReadingOf, readingAt25 } from '../../../disciplines/nutrients/pen-reading.ts'
 import type { TankFacts } from '../../../disciplines/reservoir/index.ts'
 import { solutionVolume } from '../../../disciplines/reservoir/vessel.ts'
 import { evaluate } from '../../../evaluate.ts'
 import { readQuantity } from '../../../kernel/quantity-text.ts'
 import type { Unit } from '../../../kernel/units.ts'
 import { isKnown, type Known } from '../../../plan/known.ts'
-import { correctionTexts } from '../../../render/tables/correction.ts'
+import type { Plan } from '../../../plan/plan.ts'
+import { correctionTexts, penQuestion } from '../../../render/tables/correction.ts'
 import { findingText } from '../../../render/words/sentences.ts'
 import { displayOf } from '../display.ts'
 import { EXIT, isStop, json, out, type Stop, say, stop } from '../io.ts'
@@ -26,18 +27,12 @@ function reading(options: Options, name: string, unit: Unit, example: string): n
 }
 
 /** Conductivity as the pen shows it: with a unit, or bare on the pen's own scale. */
-function penReading(options: Options, { pen }: NutrientsFacts): number | null | Stop {
+function penReading(options: Options, { pen }: NutrientsFacts, plan: Plan): number | null | Stop {
   const typed = options['ec']
   if (typeof typed !== 'string') return null
-  const bare = /^\d+([.,]\d+)?( ?ppm)?$/i.test(typed.trim())
-  if (!bare) return reading(options, 'ec', 'S_m', '1.4 mS/cm')
-  const n = Number(typed.replace(/ ?ppm/i, '').replace(',', '.'))
-  if (pen.scale === null || pen.scale === 'unmarked') {
-    const at = (scale: 'ppm-500' | 'ppm-700') => (penConductivity({ reading: n, scale }) * 10).toFixed(2)
-    const ask = `On which scale? As ppm, 500 gives ${at('ppm-500')} mS/cm, 700 gives ${at('ppm-700')} mS/cm.`
-    return stop(`--ec "${typed}": ${ask} Write the unit, or set feed/penScale in the plan.`, EXIT.usage)
-  }
-  return penConductivity({ reading: n, scale: pen.scale })
+  const read = penReadingOf(typed, pen)
+  const question = penQuestion(read, typed, language().words, displayOf(plan))
+  return 'read_S_m' in read ? read.read_S_m : stop(question ?? '', EXIT.usage)
 }
 
 function volumeOf(options: Options, tank: Known<TankFacts>): number | Stop {
@@ -54,10 +49,10 @@ function volumeOf(options: Options, tank: Known<TankFacts>): number | Stop {
   return solutionVolume({ vessel, standing, level_m: level })
 }
 
-function readings(options: Options, nutrients: NutrientsFacts, tank: Known<TankFacts>): Readings | Stop {
+function readings(options: Options, plan: Plan, nutrients: NutrientsFacts, tank: Known<TankFacts>): Readings | Stop {
   const volume_m3 = volumeOf(options, tank)
   if (typeof volume_m3 === 'object') return volume_m3
-  const ec = penReading(options, nutrients)
+  const ec = penReading(options, nutrients, plan)
   if (ec !== null && typeof ec === 'object') return ec
   const temperature = reading(options, 'temp', 'C', '21 °C')
   if (temperature !== null && typeof temperature === 'object') return temperature
@@ -68,7 +63,12 @@ function readings(options: Options, nutrients: NutrientsFacts, tank: Known<TankF
   const fallback = isKnown(batch) ? batch.known.temperature_C : 20
   if (temperature !== null && !(temperature >= 0 && temperature <= 45))
     return stop(`--temp "${String(options['temp'])}" is no temperature of a tank.`, EXIT.usage)
-  return { volume_m3, conductivity_S_m: ec, pH, temperature_C: temperature ?? fallback }
+  const temperature_C = temperature ?? fallback
+  const told = { temperature_C, compensation_per_K: plan.feed?.penCompensation }
+  return {
+    ...{ volume_m3, pH, temperature_C },
+    conductivity_S_m: ec === null ? null : readingAt25({ reading_S_m: ec, ...told }),
+  }
 }
 
 export const correct: CommandOf = {
@@ -88,7 +88,7 @@ export const correct: CommandOf = {
     if (isStop(read)) return read
     const { facts } = evaluate(read.plan, { day: false })
     const { nutrients, tank } = facts
-    const found = readings(options, nutrients, tank)
+    const found = readings(options, read.plan, nutrients, tank)
     if ('stop' in found) return found
     if (!isKnown(nutrients.batch) || !isKnown(nutrients.blend)) {
       say(needsText([...new Set(isKnown(nutrients.batch) ? [] : nutrients.batch.needs)]))
@@ -115,7 +115,8 @@ export const correct: CommandOf = {
     const display = displayOf(read.plan)
     if (gate) out(findingText(gate, language().words, display).sentence)
     const factor = isKnown(nutrients.stock) ? nutrients.stock.known.factor : null
-    const goal = { pH: wanted.pH, readPh: found.pH, penWidth: pen.pH, factor }
+    const doses = isKnown(batch.doses) ? batch.doses.known : []
+    const goal = { pH: wanted.pH, readPh: found.pH, penWidth: pen.pH, factor, doses }
     if (code === EXIT.holds) out(correctionTexts(today, goal, language().words, display).join('\n'))
     return code
   },

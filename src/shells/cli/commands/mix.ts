@@ -1,10 +1,12 @@
 import type { BatchFacts, NutrientsFacts } from '../../../disciplines/nutrients/index.ts'
 import { evaluate } from '../../../evaluate.ts'
+import { readQuantity } from '../../../kernel/quantity-text.ts'
 import { isKnown } from '../../../plan/known.ts'
 import type { Plan } from '../../../plan/plan.ts'
 import type { Display } from '../../../render/display.ts'
 import {
   acidTexts,
+  cheapestText,
   costText,
   doseTexts,
   elementTexts,
@@ -20,7 +22,7 @@ import { orderLines } from '../../../render/tables/feed-order.ts'
 import { textTable } from '../../../render/tables/text.ts'
 import { findingText } from '../../../render/words/sentences.ts'
 import { displayOf } from '../display.ts'
-import { EXIT, isStop, json, out, say } from '../io.ts'
+import { EXIT, isStop, json, out, type Stop, say, stop } from '../io.ts'
 import { language } from '../language.ts'
 import type { CommandOf } from '../main.ts'
 import { needsText, planFile } from '../plan-file.ts'
@@ -63,6 +65,7 @@ function sheet(plan: Plan, facts: NutrientsFacts, batch: BatchFacts, more: boole
     ...acidTexts(batch, language().words, display),
     ...stockTexts(facts, plan.feed?.stock?.volume_m3 ?? null, language().words, display),
     costText(batch, language().words, display),
+    cheapestText(batch, language().words, display),
     runningText(facts, language().words, display),
     refillText(batch, language().words),
     ...(more ? gainTexts(batch, language().words) : []),
@@ -76,15 +79,34 @@ function sheet(plan: Plan, facts: NutrientsFacts, batch: BatchFacts, more: boole
   }
 }
 
+/** The plan with the aim that the command line asks for. */
+function aimed(plan: Plan, cheapest: unknown): Plan | Stop {
+  if (cheapest === undefined) return plan
+  const feed = { ...plan.feed, aim: 'cheapest' as const }
+  if (typeof cheapest !== 'string') return { ...plan, feed }
+  const read = readQuantity(cheapest, '1')
+  if (!read.ok || read.value < WITHIN.low || read.value > WITHIN.high)
+    return stop(`--cheapest "${cheapest}" is no share of 1 to 50 %. Write it like "10 %".`, EXIT.usage)
+  return { ...plan, feed: { ...feed, within: read.value } }
+}
+
+/** Bands that the plan's own field takes. */
+const WITHIN = { low: 0.01, high: 0.5 }
+
 export const mix: CommandOf = {
   name: 'mix',
   summary: 'what to weigh for a batch from this water and this shelf, and what the pens should show',
   describe: (c) =>
-    c.argument('<plan>', 'plan file, or - for standard input').option('--more', 'tell what one more salt would bring'),
+    c
+      .argument('<plan>', 'plan file, or - for standard input')
+      .option('--more', 'tell what one more salt would bring')
+      .option('--cheapest [share]', 'the least money with each element within this share of its target, like "10 %"'),
   run: ([path], options) => {
     const read = planFile(path!)
     if (isStop(read)) return read
-    const { facts, findings } = evaluate(read.plan, { day: false })
+    const plan = aimed(read.plan, options['cheapest'])
+    if (isStop(plan)) return plan
+    const { facts, findings } = evaluate(plan, { day: false })
     const own = findings.filter((f) => f.id.startsWith('nutrients/'))
     const fails = own.some((f) => f.verdict === 'fail')
     const code = read.issues.length > 0 ? EXIT.input : fails ? EXIT.fails : EXIT.holds
@@ -94,8 +116,8 @@ export const mix: CommandOf = {
     }
     const { batch } = facts.nutrients
     if (!isKnown(batch)) say(needsText([...new Set(batch.needs)]))
-    else sheet(read.plan, facts.nutrients, batch.known, options['more'] === true)
-    const display = displayOf(read.plan)
+    else sheet(plan, facts.nutrients, batch.known, options['more'] === true)
+    const display = displayOf(plan)
     const told = own.filter((f) => f.verdict === 'fail' || f.verdict === 'watch')
     if (told.length > 0) out('')
     for (const f of told)

@@ -43,7 +43,16 @@ export const parts = [
     id: 'batch',
     of: ['feed'],
     fields: [
-      ...['feed/batch', 'feed/targets', 'feed/limits', 'feed/ammoniumShare', 'feed/pH', 'feed/conductivity'],
+      ...[
+        'feed/batch',
+        'feed/targets',
+        'feed/limits',
+        'feed/aim',
+        'feed/within',
+        'feed/ammoniumShare',
+        'feed/pH',
+        'feed/conductivity',
+      ],
       ...[
         'feed/temperature',
         'feed/air',
@@ -52,6 +61,7 @@ export const parts = [
         'feed/penScale',
         'feed/penCalibrated',
         'feed/penDrift',
+        'feed/penCompensation',
       ],
       ...['feed/dumpTo', 'feed/sanitiser'],
     ],

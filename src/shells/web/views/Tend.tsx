@@ -105,7 +105,7 @@ const readings = ['volume', 'ec', 'ph', 'temp'] as const satisfies readonly (key
 /** Today's readings, and what to pour in. */
 function Today() {
   const bench = useBench()
-  const [typed, setTyped] = createSignal({ volume: '', ec: '', ph: '', temp: '' })
+  const [typed, setTyped] = createSignal({ volume: '', ec: '', ph: '', temp: '', fresh: false })
   const [lines, setLines] = createSignal<readonly string[]>([])
   const work = async (): Promise<void> => {
     setLines(await correctedInWorker(bench.document(), typed(), bench.display()))
@@ -133,6 +133,14 @@ function Today() {
             </label>
           )}
         </For>
+        <label class="ask">
+          <span>{language().tend.fresh}</span>
+          <input
+            type="checkbox"
+            checked={typed().fresh}
+            onChange={(e) => setTyped({ ...typed(), fresh: e.currentTarget.checked })}
+          />
+        </label>
         <p class="act">
           <button type="submit" class="do">
             {language().tend.work}

@@ -1,10 +1,12 @@
-import { correction, type Readings } from '../../../disciplines/nutrients/correction.ts'
+import { correction, penGate, type Readings } from '../../../disciplines/nutrients/correction.ts'
+import { penReadingOf, readingAt25 } from '../../../disciplines/nutrients/pen-reading.ts'
 import { readQuantity } from '../../../kernel/quantity-text.ts'
 import type { Unit } from '../../../kernel/units.ts'
 import { orNull } from '../../../plan/known.ts'
 import type { Display } from '../../../render/display.ts'
-import { correctionTexts } from '../../../render/tables/correction.ts'
+import { correctionTexts, penQuestion } from '../../../render/tables/correction.ts'
 import { fill } from '../../../render/words/fill.ts'
+import { findingText } from '../../../render/words/sentences.ts'
 import { language, words } from '../language.ts'
 import type { Evaluated } from './protocol.ts'
 
@@ -14,16 +16,18 @@ export interface TypedReadings {
   readonly ec: string
   readonly ph: string
   readonly temp: string
+  /** Whether the batch was just mixed: then the pen is held against the prediction. */
+  readonly fresh: boolean
 }
 
 const forms = {
   volume: { unit: 'm3', bare: 'L', example: '21 L' },
-  ec: { unit: 'S_m', bare: 'mS/cm', example: '1.4 mS/cm' },
   temp: { unit: 'C', bare: '°C', example: '21 °C' },
 } as const satisfies Readonly<Record<string, { unit: Unit; bare: string; example: string }>>
 
 const BARE = /^\d+([.,]\d+)?$/
 const PH = { low: 2, high: 11 }
+const TEMPERATURE_C = { low: 0, high: 45 }
 
 type Read = { readonly value: number | null } | { readonly wrong: string }
 
@@ -48,20 +52,28 @@ function readPh(text: string): Read {
 
 /** What to pour in today, in sentences; or why that cannot be said. */
 export function corrected({ plan, facts }: Evaluated, typed: TypedReadings, display: Display): readonly string[] {
-  const reads = [read('volume', typed.volume), read('ec', typed.ec), readPh(typed.ph), read('temp', typed.temp)]
-  const wrong = reads.flatMap((r) => ('wrong' in r ? [r.wrong] : []))
-  if (wrong.length > 0) return wrong
-  const [volume_m3, conductivity_S_m, pH, temp] = reads.map((r) => ('value' in r ? r.value : null))
   const { nutrients, tank } = facts
+  const reads = [read('volume', typed.volume), readPh(typed.ph), read('temp', typed.temp)]
+  const wrong = reads.flatMap((r) => ('wrong' in r ? [r.wrong] : []))
+  const ec = typed.ec.trim() === '' ? null : penReadingOf(typed.ec, nutrients.pen)
+  const question = ec === null ? null : penQuestion(ec, typed.ec.trim(), words(), display)
+  if (wrong.length > 0 || question !== null) return [...wrong, ...(question === null ? [] : [question])]
+  const [volume_m3, pH, temp] = reads.map((r) => ('value' in r ? r.value : null))
   const [batch, blend] = [orNull(nutrients.batch), orNull(nutrients.blend)]
   if (batch === null || blend === null) return [language().tend['wants-feed']]
   if (volume_m3 === null || volume_m3 === undefined) return [language().tend.wants]
-  const readings: Readings = {
-    volume_m3,
-    conductivity_S_m: conductivity_S_m ?? null,
-    pH: pH ?? null,
-    temperature_C: temp ?? batch.temperature_C,
-  }
+  const temperature_C = temp ?? batch.temperature_C
+  if (temperature_C < TEMPERATURE_C.low || temperature_C > TEMPERATURE_C.high)
+    return [fill(words().tables['correct-no-temperature']!, { typed: typed.temp.trim() })]
+  const compensation_per_K = plan.feed?.penCompensation
+  const conductivity_S_m =
+    ec !== null && 'read_S_m' in ec
+      ? readingAt25({ reading_S_m: ec.read_S_m, temperature_C, compensation_per_K })
+      : null
+  const gate = typed.fresh && conductivity_S_m !== null ? penGate(batch, conductivity_S_m) : null
+  const told = gate === null ? [] : [findingText(gate, words(), display).sentence]
+  if (gate?.verdict === 'fail') return told
+  const readings: Readings = { volume_m3, conductivity_S_m, pH: pH ?? null, temperature_C }
   const { low, high } = batch.predicted.conductivity_S_m
   const line = orNull(tank)?.fill
   const filled = line === undefined ? null : orNull(line)
@@ -72,6 +84,7 @@ export function corrected({ plan, facts }: Evaluated, typed: TypedReadings, disp
   }
   const { shelf, pen, stock } = nutrients
   const today = correction({ readings, wanted, batch, blend, shelf: shelf.products, pen })
-  const goal = { pH: wanted.pH, readPh: readings.pH, penWidth: pen.pH, factor: orNull(stock)?.factor ?? null }
-  return correctionTexts(today, goal, words(), display)
+  const of = { factor: orNull(stock)?.factor ?? null, doses: orNull(batch.doses) ?? [] }
+  const goal = { pH: wanted.pH, readPh: readings.pH, penWidth: pen.pH, ...of }
+  return [...told, ...correctionTexts(today, goal, words(), display)]
 }

@@ -113,6 +113,14 @@ const batch: Readonly<Record<string, FindingWords>> = {
     fail: 'Nothing on the shelf can keep {list}. Blend other water in, add an acid or base to the shelf, or widen the limit.',
     because: 'Limits that contradict each other or the water leave no recipe that keeps them all.',
   },
+  'nutrients/cheapest': {
+    short: 'Cheapest within the band',
+    pass: 'The batch costs {cost}, the least with every element within {within} % of its target; the nearest to the targets costs {nearest}.',
+    watch:
+      'No mix of the shelf keeps every element within {within} % of its target, so the batch is the nearest to the targets. Widen the band, or put another salt on the shelf.',
+    fail: 'No mix of the shelf keeps every element within {within} %.',
+    because: 'The cheapest is looked for only where no plant goes short.',
+  },
   'nutrients/proof': {
     short: 'Recipe proved best',
     pass: 'No other mix of the shelf comes nearer; the proof closes to {measured}.',

@@ -113,6 +113,14 @@ const batch: Readonly<Record<string, FindingWords>> = {
     fail: 'Ningún producto puede cumplir {list}. Mezcle otra agua, añada un ácido o una base a los productos, o amplíe el límite.',
     because: 'Los límites que se contradicen entre sí o con el agua no dejan receta que los cumpla todos.',
   },
+  'nutrients/cheapest': {
+    short: 'Lo más barato en la banda',
+    pass: 'La preparación cuesta {cost}, lo mínimo con cada elemento a menos del {within} % de lo deseado; la más cercana a lo deseado cuesta {nearest}.',
+    watch:
+      'Ninguna mezcla de los productos deja cada elemento a menos del {within} % de lo deseado, así que la preparación es la más cercana. Amplíe la banda o añada otra sal.',
+    fail: 'Ninguna mezcla de los productos deja cada elemento a menos del {within} %.',
+    because: 'Lo más barato se busca solo donde a ninguna planta le falta nada.',
+  },
   'nutrients/proof': {
     short: 'Receta óptima comprobada',
     pass: 'Ninguna otra mezcla de los productos se acerca más; la prueba cierra en {measured}.',
