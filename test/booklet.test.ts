@@ -10,6 +10,10 @@ import { CROP_mm } from '../src/render/booklet/style.ts'
 import { bounds } from '../src/render/drawing/bounds.ts'
 import { bookletSentences } from '../src/render/words/en/booklet.ts'
 import { pupilSentences } from '../src/render/words/en/booklet-pupils.ts'
+import { bookletSentences as cuaderno } from '../src/render/words/es/booklet.ts'
+import { pupilSentences as alumnos } from '../src/render/words/es/booklet-pupils.ts'
+import { sheetSentences as hojas } from '../src/render/words/es/sheets.ts'
+import { spanish } from '../src/render/words/es/spanish.ts'
 import { BAD, EXAMPLES, example, madeByHand, varied } from './plans.ts'
 import { letteringFaults } from './print/lettering.ts'
 import { inputOf } from './print/set-of.ts'
@@ -89,13 +93,14 @@ describe('the booklet', () => {
         'purpose',
         'parts',
         'drawings',
-        'templates',
         'steps',
         'wet',
         'start',
         'batch',
+        'running',
         'log',
         'pupils',
+        'templates',
       ])
       const steps = JSON.stringify(b.chapters.find((c) => c.id === 'steps'))
       expect(steps).toContain(units === 'mm' ? '345.6 mm' : '13 5/8 in')
@@ -103,12 +108,17 @@ describe('the booklet', () => {
     }
   })
 
-  it('has cautions and a test at its steps, and a picture at most of them', () => {
+  it('has cautions and a test at its steps, and a picture at each', () => {
     const steps = blocks(made(read.balcony, 'mm')).filter((b) => b.kind === 'step')
     const cut = steps.find((s) => s.id === 'cut-holes')!
     expect(cut.cautions.length).toBeGreaterThan(0)
     expect(steps.filter((s) => s.test !== null).length).toBeGreaterThan(8)
-    expect(steps.filter((s) => s.picture !== null).length).toBeGreaterThan(steps.length / 2)
+  })
+
+  it.each(EXAMPLES)('draws every step from the model: %s', (name) => {
+    const steps = blocks(made(read[name], 'in')).filter((b) => b.kind === 'step')
+    expect(steps.length).toBeGreaterThan(25)
+    expect(steps.filter((s) => s.picture === null).map((s) => s.id)).toEqual([])
   })
 
   it('has no batch sheet without a feed, and counts its blanks', () => {
@@ -137,6 +147,50 @@ describe('the booklet', () => {
       for (const page of bookletPages(given(i), b)) if (!sheets.has(page)) expect(letteringFaults(page)).toEqual([])
     },
   )
+
+  it.each(EXAMPLES.flatMap((name) => (['A4', 'Letter'] as const).map((paper) => [name, paper] as const)))(
+    'has 12 to 20 pages and an appendix, in letters that are read at arm’s length: %s on %s',
+    (name, paper) => {
+      const languages = [
+        input(read[name], 'mm', paper),
+        { ...input(read[name], 'in', paper), words: spanish, sentences: hojas, booklet: cuaderno, pupils: alumnos },
+      ]
+      for (const i of languages) {
+        const b = booklet(i)
+        const pages = bookletPages(given(i), b)
+        const texts = pages.map((p) => p.drawing.filter((x) => x.kind === 'text'))
+        // Its number stands last on every page.
+        const numbers = texts.map((t) => t.at(-1)!.text)
+        const [body, apart] = [numbers.filter((n) => !/ A\d/.test(n)), numbers.filter((n) => / A\d/.test(n))]
+        expect(body.length).toBeGreaterThanOrEqual(12)
+        expect(body.length).toBeLessThanOrEqual(20)
+        expect(body.at(-1)).toMatch(new RegExp(`${body.length} \\S+ ${body.length}$`))
+        expect(apart).toEqual(numbers.slice(body.length))
+        expect(apart.length).toBe(1 + b.chapters.at(-1)!.blocks.filter((x) => x.kind === 'sheet').length)
+        // The contents tell on which page a chapter begins; its title stands there.
+        const first = texts[0]!.map((t) => t.text)
+        const page = (title: string) => Number(first[first.indexOf(title) + 1])
+        const log = b.chapters.find((c) => c.id === 'log')!.title
+        expect(texts[page(log) - 1]!.map((t) => t.text)).toContain(log)
+        // A sheet has bars, balloons and a title block of its own.
+        const words = texts.slice(0, body.length).filter((t) => !t.some((x) => x.text === `4 ${i.sentences.inch}`))
+        const own = words.flat().filter((t) => t.face !== 'drafting')
+        expect(Math.min(...own.map((t) => t.size_mm))).toBeGreaterThanOrEqual(2.7)
+      }
+    },
+  )
+
+  it('tells when to top up, to which line and by which stick', () => {
+    const running = JSON.stringify(made(read.balcony, 'mm').chapters.find((c) => c.id === 'running'))
+    // From the plan’s own text: fill line 36 L, low line 12 L in a box of 500 × 330 mm.
+    expect(running).toContain('219.6 mm')
+    expect(running).toContain('73.2 mm')
+    expect(running).toContain('24.0 L')
+    expect(running).toContain('dip stick')
+    const { reservoir: _, ...rest } = read.balcony
+    const bare = made(rest, 'mm').chapters.find((c) => c.id === 'running')
+    expect(JSON.stringify(bare)).toContain('Top up every ________')
+  })
 
   it('keeps every full-size sheet within what the printed page shows of it', () => {
     for (const paper of ['A4', 'Letter'] as const)

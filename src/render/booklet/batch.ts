@@ -1,16 +1,7 @@
 import { quantity } from '../../kernel/units.ts'
 import { isKnown } from '../../plan/known.ts'
 import type { Column } from '../paper/table.ts'
-import {
-  costText,
-  doseTexts,
-  elementTexts,
-  penText,
-  runningText,
-  stockTexts,
-  waterText,
-  weakTexts,
-} from '../tables/feed.ts'
+import { costText, doseTexts, elementTexts, penText, stockTexts, waterText, weakTexts } from '../tables/feed.ts'
 import { orderLines } from '../tables/feed-order.ts'
 import { placeName } from '../words/sentences.ts'
 import { type Given, heading, text } from './input.ts'
@@ -74,7 +65,7 @@ function reached(g: Given): readonly Block[] {
 }
 
 /** The batch sheet; null where the plan has no feed, and what is missing where it does not say enough. */
-export function batchChapter(g: Given, sheets: readonly Block[]): Chapter | null {
+export function batchChapter(g: Given): Chapter | null {
   if (g.plan.feed === undefined) return null
   const { nutrients } = g.facts
   const { batch } = nutrients
@@ -88,7 +79,6 @@ export function batchChapter(g: Given, sheets: readonly Block[]): Chapter | null
   const said = [
     ...stockTexts(nutrients, g.plan.feed.stock?.volume_m3 ?? null, g.words, g.display),
     costText(batch.known, g.words, g.display),
-    runningText(nutrients, g.words, g.display),
   ].filter((t) => t !== '')
   return {
     id: 'batch',
@@ -101,7 +91,6 @@ export function batchChapter(g: Given, sheets: readonly Block[]): Chapter | null
       ...order(g),
       ...reached(g),
       ...said.map((t) => text(t, 'quiet')),
-      ...sheets,
     ],
   }
 }

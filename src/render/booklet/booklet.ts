@@ -2,13 +2,15 @@ import type { SheetId } from '../sheets/context.ts'
 import { sheetSet } from '../sheets/set.ts'
 import { batchChapter } from './batch.ts'
 import { BLANK } from './blank.ts'
+import { drawingsChapter } from './drawings.ts'
 import { type BookletInput, type Given, given } from './input.ts'
 import { logChapter } from './log.ts'
 import type { Block, Booklet, Chapter } from './model.ts'
-import { drawingsChapter, feedSheets, templatesChapter } from './pages-of-set.ts'
+import { spentSheets, templatesChapter } from './pages-of-set.ts'
 import { partsChapter } from './parts.ts'
 import { pupilsChapter } from './pupils.ts'
 import { measurements, purpose } from './purpose.ts'
+import { runningChapter } from './running.ts'
 import { stepChapters } from './steps.ts'
 
 const said = (b: Block): readonly string[] => {
@@ -40,14 +42,18 @@ export function booklet(input: BookletInput): Booklet {
   const set = sheetSet(input)
   const titles = new Map<SheetId, string>()
   for (const p of set.pages) if (!titles.has(p.id)) titles.set(p.id, p.title)
+  // Said by the booklet in its own words and not as sheets.
+  titles.set('parts', g.tell('parts-title'))
+  titles.set('cuts', g.tell('parts-cuts'))
   const later = present<Chapter>([
     partsChapter(g),
     drawingsChapter(g, set.pages),
-    templatesChapter(g, set.pages),
     ...stepChapters(g, titles),
-    batchChapter(g, feedSheets(set.pages)),
+    batchChapter(g),
+    runningChapter(g, spentSheets(set.pages)),
     logChapter(g),
     pupilsChapter(g),
+    templatesChapter(g, set.pages),
   ])
   const blanks = blanksOf(g, later)
   const title = g.plan.name ?? g.sheet.say('unnamed')

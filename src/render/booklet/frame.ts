@@ -8,7 +8,7 @@ interface Room {
 }
 
 /** Room for a picture beside the lines of a step, in millimetres of paper. */
-export const PICTURE: Room = { width_mm: 60, height_mm: 54 }
+export const PICTURE: Room = { width_mm: 58, height_mm: 44 }
 
 /**
  * A view as large as the room allows. Lettering keeps its size, so the view is drawn at a scale, measured with its

@@ -56,10 +56,10 @@ function tick({ id, text }: Tick, s: Setting, tag: 'li' | 'p', more = ''): strin
   return `<${tag} class="tick${more}">${labelled}</${tag}>`
 }
 
-const ticks = (lines: readonly Tick[], s: Setting, pairs = false): string =>
+const ticks = (lines: readonly Tick[], s: Setting, across = 1): string =>
   lines.length === 0
     ? ''
-    : `<ul class="ticks${pairs ? ' pairs' : ''}">${lines.map((t) => tick(t, s, 'li')).join('')}</ul>`
+    : `<ul class="ticks${across > 1 ? ` across-${across}` : ''}">${lines.map((t) => tick(t, s, 'li')).join('')}</ul>`
 
 /** A drawing as an image with a name, its lines painted by the style of the page. */
 const image = (page: Page, title: string): string =>
@@ -136,7 +136,7 @@ function block(b: Block, s: Setting, id: string): string {
     case 'heading':
       return `<h3>${escaped(b.text)}</h3>`
     case 'ticks':
-      return ticks(b.lines, s, b.pairs)
+      return ticks(b.lines, s, b.across)
     case 'table':
       return table(b, s)
     case 'form':
@@ -145,6 +145,8 @@ function block(b: Block, s: Setting, id: string): string {
       return picture(b.picture)
     case 'sheet':
       return `<figure class="sheet">${image(cropped(b.page), fill(s.sentences['sheet-alt'], { title: b.title }))}</figure>`
+    case 'contents':
+      return ''
     case 'step':
       return step(b, s)
     case 'example':

@@ -40,13 +40,20 @@ export interface ExampleBlock {
   readonly agrees: 'same' | 'rounding' | 'different'
 }
 
+export interface ContentsLine {
+  readonly text: string
+  readonly page: string
+  /** A part of the line above. */
+  readonly under: boolean
+}
+
 export type Block =
   | { readonly kind: 'text'; readonly text: string; readonly tone: 'plain' | 'caution' | 'quiet' }
   | { readonly kind: 'heading'; readonly text: string }
   | {
       readonly kind: 'ticks'
-      readonly lines: readonly Tick[] /** Short lines, two beside each other. */
-      readonly pairs?: boolean
+      readonly lines: readonly Tick[] /** Short lines, so many beside each other. */
+      readonly across?: number
     }
   | {
       readonly kind: 'table'
@@ -65,7 +72,9 @@ export type Block =
     }
   | { readonly kind: 'picture'; readonly picture: Picture }
   /** A sheet of paper at full size, to be printed so. */
-  | { readonly kind: 'sheet'; readonly page: Page; readonly title: string }
+  | { readonly kind: 'sheet'; readonly id: string; readonly page: Page; readonly title: string }
+  /** Where each chapter begins; on a screen the links at the head tell it. */
+  | { readonly kind: 'contents'; readonly title: string; readonly lines: readonly ContentsLine[] }
   | StepBlock
   | ExampleBlock
 
@@ -73,6 +82,8 @@ export interface Chapter {
   readonly id: string
   readonly title: string
   readonly blocks: readonly Block[]
+  /** To be printed apart and cut out: counted by itself. */
+  readonly appendix?: boolean
 }
 
 /** The booklet as it is, before any printer has seen it. */

@@ -1,112 +1,119 @@
-import type { Drawing, Page, Primitive } from '../drawing/primitives.ts'
-import { sheet } from '../paper/sheet.ts'
-import { areas } from '../paper/size.ts'
-import { table } from '../paper/table.ts'
+import type { Page } from '../drawing/primitives.ts'
 import { ruled } from '../sheets/blanks.ts'
+import { type Filled, filled } from './flow.ts'
 import type { Given } from './input.ts'
-import type { Block, Booklet, Chapter } from './model.ts'
-import { type Laid, laid, SMALL_mm } from './pieces.ts'
+import type { Booklet, Chapter, ContentsLine } from './model.ts'
+import { bodyOf, bookPage, foot, LIST_SIZES, SIZES, type Size, WORK_SIZES } from './paper.ts'
 
-/** What stands on one page of the booklet: drawn in the body, or a sheet that is a page already. */
-type Filled = { readonly title: string; readonly drawing: Drawing } | { readonly page: Page }
+/** Chapters that run on without a new page, and the columns they are set in; any other stands alone in one. */
+const RUNS: readonly {
+  readonly chapters: readonly string[]
+  readonly columns: number
+  readonly sizes?: readonly Size[]
+}[] = [
+  { chapters: ['purpose'], columns: 2 },
+  { chapters: ['parts'], columns: 1, sizes: LIST_SIZES },
+  { chapters: ['drawings'], columns: 2 },
+  { chapters: ['steps', 'wet', 'start'], columns: 2, sizes: WORK_SIZES },
+  { chapters: ['batch', 'running'], columns: 2 },
+  { chapters: ['pupils'], columns: 2 },
+]
 
-/** Pages that fill from the top; a block that finds no room turns the page. */
-interface Flow {
-  readonly done: Filled[]
-  page: Primitive[]
-  low: number
+interface Run {
+  readonly chapters: readonly Chapter[]
+  readonly columns: number
+  readonly sizes: readonly Size[]
 }
 
-function filled(g: Given, c: Chapter): readonly Filled[] {
-  const { body } = areas(g.paper)
-  const [x, top] = [body.left, body.top - 3]
-  const width = body.right - body.left
-  const f: Flow = { done: [], page: [], low: top }
-  const turn = () => {
-    const title = f.done.length === 0 ? c.title : g.sheet.say('continued', { title: c.title })
-    if (f.page.length > 0) f.done.push({ title, drawing: f.page })
-    f.page = []
-    f.low = top
+function runsOf(b: Booklet): readonly Run[] {
+  const runs: { chapters: Chapter[]; columns: number; sizes: readonly Size[] }[] = []
+  let before: (typeof RUNS)[number] | undefined
+  for (const c of b.chapters) {
+    const own = RUNS.find((r) => r.chapters.includes(c.id))
+    if (own !== undefined && own === before) runs.at(-1)!.chapters.push(c)
+    else runs.push({ chapters: [c], columns: own?.columns ?? 1, sizes: own?.sizes ?? SIZES })
+    before = own
   }
-  const all = c.blocks.map((b) => laid(b, width))
-  const firstHeight = (l: Laid | undefined) => (l !== undefined && 'pieces' in l ? (l.pieces[0]?.height_mm ?? 0) : 20)
-  all.forEach((l, n) => {
-    if ('page' in l) {
-      turn()
-      f.done.push(l)
-    } else if ('rows' in l) putRows(f, l.rows, { x, width, bottom: body.bottom, top }, turn)
-    else
-      l.pieces.forEach((p, i) => {
-        const next = l.pieces[i + 1]?.height_mm ?? firstHeight(all[n + 1])
-        const wanted = p.height_mm + (p.holds === true ? Math.min(next, (top - body.bottom) / 2) : 0)
-        if (f.low - wanted < body.bottom && f.low < top) turn()
-        f.page.push(...p.draw([x, f.low]))
-        f.low -= p.height_mm
-      })
-  })
-  turn()
-  return f.done
+  return runs
 }
 
-interface Place {
-  readonly x: number
-  readonly width: number
-  readonly bottom: number
-  readonly top: number
+/** In the largest letters that take no more pages than the smallest. */
+function set(g: Given, { chapters, columns, sizes }: Run): readonly Filled[] {
+  const continued = (title: string) => g.sheet.say('continued', { title })
+  const body = bodyOf(g.paper)
+  const pagesAt = (size: Size) => filled({ chapters, columns, body, size, continued })
+  const tight = pagesAt(sizes.at(-1)!)
+  for (const size of sizes.slice(0, -1)) {
+    const pages = pagesAt(size)
+    if (pages.length === tight.length) return pages
+  }
+  return tight
 }
 
-/** A table begins where there is room for two rows and goes on over as many pages as it takes. */
-function putRows(f: Flow, b: Extract<Block, { kind: 'table' }>, at: Place, turn: () => void): void {
-  let rest = b.rows
-  if (f.low - at.bottom < 24 && f.low < at.top) turn()
-  while (rest.length > 0) {
-    const t = table({
-      at: [at.x, f.low],
-      columns: b.columns,
-      rows: rest,
-      width_mm: at.width,
-      height_mm: f.low - at.bottom,
-      size_mm: SMALL_mm,
-      boxed: b.ticked,
+const isAppendix = (r: Run): boolean => r.chapters.some((c) => c.appendix === true)
+
+/** Pages of the booklet itself, or of what is printed apart. */
+const count = (runs: readonly Run[], pages: readonly (readonly Filled[])[], appendix: boolean): number =>
+  runs.reduce((n, r, i) => n + (isAppendix(r) === appendix ? pages[i]!.length : 0), 0)
+
+/** On which page each chapter and each full-size sheet begins. */
+function contentsOf(g: Given, runs: readonly Run[], pages: readonly (readonly Filled[])[]): readonly ContentsLine[] {
+  let body = 0
+  return runs.flatMap((r, i) => {
+    const from = isAppendix(r) ? 0 : body
+    const own = pages[i]!
+    if (!isAppendix(r)) body += own.length
+    const label = (n: number) => (isAppendix(r) ? g.tell('appendix-page', { n: String(n) }) : String(n))
+    const heads = r.chapters.map((c): ContentsLine => {
+      const at = own.findIndex((p) => p.begins.includes(c.id))
+      return { text: c.title, page: label(from + Math.max(0, at) + 1), under: false }
     })
-    const none = t.rest.length === rest.length
-    if (none && f.low >= at.top) return
-    if (!none) {
-      f.page.push(...t.drawing)
-      f.low -= t.height_mm + 3
-    }
-    rest = t.rest
-    if (rest.length > 0) turn()
-  }
+    if (!isAppendix(r)) return heads
+    const apart = { text: g.tell('contents-appendix', { n: String(count(runs, pages, false)) }), page: '', under: true }
+    return [...heads, apart, ...sheetLines(r, own, label)]
+  })
 }
+
+function sheetLines(r: Run, own: readonly Filled[], label: (n: number) => string): readonly ContentsLine[] {
+  const titles = new Set<string>()
+  return r.chapters.flatMap((c) =>
+    c.blocks.flatMap((b) => {
+      if (b.kind !== 'sheet' || b.id === undefined || titles.has(b.id)) return []
+      titles.add(b.id)
+      const at = own.findIndex((p) => 'page' in p && p.page === b.page)
+      return [{ text: b.title, page: label(at + 1), under: true }]
+    }),
+  )
+}
+
+const withContents = (run: Run, contents: readonly ContentsLine[]): Run => ({
+  ...run,
+  chapters: run.chapters.map((c) => ({
+    ...c,
+    blocks: c.blocks.map((b) => (b.kind === 'contents' ? { ...b, lines: contents } : b)),
+  })),
+})
 
 /** The booklet as pages of paper: words set in the manner of the sheets, sheets as they are. */
 export function bookletPages(g: Given, b: Booklet): readonly Page[] {
-  const all = b.chapters.flatMap((c) => filled(g, c))
-  return all.map((p, i): Page => {
-    if ('page' in p) return p.page
-    const cell = (label: 'plan' | 'sheet' | 'scale' | 'change' | 'date', value: string) => ({
-      label: g.sheet.say(label),
-      value,
-    })
-    return sheet({
-      paper: g.paper,
-      bars: false,
-      words: {
-        title: p.title,
-        subtitle: `${b.title}. ${b.subtitle}`,
-        block: {
-          plan: cell('plan', b.title),
-          sheet: { label: g.tell('page-label'), value: g.tell('page', { n: String(i + 1), m: String(all.length) }) },
-          scale: cell('scale', g.sheet.say('no-scale')),
-          change: cell('change', String(g.plan.change ?? 0)),
-          date: cell('date', g.date),
-        },
-        mm: g.sheet.say('mm'),
-        inch: g.sheet.say('inch'),
-        remark: '',
-      },
-      drawing: ruled(p.drawing),
-    })
-  })
+  const runs = runsOf(b)
+  const rest = runs.slice(1).map((r) => set(g, r))
+  // The contents take the same room whatever their figures, but room they take: set, counted, set again.
+  const headed = (first: readonly Filled[]) => set(g, withContents(runs[0]!, contentsOf(g, runs, [first, ...rest])))
+  const again = runs.length === 0 ? [] : [headed(headed([])), ...rest]
+  const [body, appendix] = [count(runs, again, false), count(runs, again, true)]
+  let [n, a] = [0, 0]
+  return runs.flatMap((r, i) =>
+    again[i]!.map((p): Page => {
+      const number = isAppendix(r)
+        ? g.tell('page', {
+            n: g.tell('appendix-page', { n: String(++a) }),
+            m: g.tell('appendix-page', { n: String(appendix) }),
+          })
+        : g.tell('page', { n: String(++n), m: String(body) })
+      const line = { paper: g.paper, plan: `${b.title}. ${b.subtitle}`, number: `${g.tell('page-label')} ${number}` }
+      if ('page' in p) return { ...p.page, drawing: [...p.page.drawing, ...foot(line)] }
+      return bookPage({ ...line, title: p.title, drawing: ruled(p.drawing) })
+    }),
+  )
 }

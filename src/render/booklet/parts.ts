@@ -29,7 +29,7 @@ function list(g: Given): readonly Block[] {
     heading(g.tell('parts-parts')),
     { kind: 'table', id: 'parts', columns, rows, ticked: true },
     ...(priced ? [text(totalText(parts.known, g.words, g.display), 'quiet')] : []),
-    ...remarks.map((r) => text(`${r.name}: ${r.remark}`, 'quiet')),
+    ...(remarks.length === 0 ? [] : [text(remarks.map((r) => `${r.name}: ${r.remark}.`).join(' '), 'quiet')]),
     heading(g.tell('parts-tools')),
     {
       kind: 'ticks',
@@ -37,7 +37,7 @@ function list(g: Given): readonly Block[] {
         'tool',
         parts.known.tools.map((t) => toolText(t, g.words).name),
       ),
-      pairs: true,
+      across: 4,
     },
   ]
 }
@@ -54,8 +54,8 @@ function cuts(g: Given): readonly Block[] {
         text: `${p.times} × ${p.length}: ${p.pieces} (${p.rest})`,
       }))
       return [
-        text(materialText(m, g.words, g.display)),
-        ...(lines.length === 0 ? [] : [{ kind: 'ticks' as const, lines }]),
+        text(materialText(m, g.words, g.display), 'quiet'),
+        ...(lines.length === 0 ? [] : [{ kind: 'ticks' as const, lines, across: 2 }]),
       ]
     }),
   ]

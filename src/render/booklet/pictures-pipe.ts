@@ -18,7 +18,7 @@ import { papers } from '../paper/size.ts'
 import { levelsOf } from '../sheets/marking.ts'
 import { stubSection } from '../views/section.ts'
 import { holeOutline, unrolled } from '../views/unrolled.ts'
-import { fitted } from './frame.ts'
+import { fitted, PICTURE } from './frame.ts'
 import type { Given } from './input.ts'
 
 const SMALL_mm = 2.8
@@ -30,7 +30,7 @@ export function endView(g: Given, withLines: boolean): Drawing {
   const layout = orNull(g.facts.layout)
   const pipe = g.plan.column?.pipe
   if (layout === null || pipe === undefined) return []
-  const R = 20
+  const R = withLines ? 14 : 18
   const r = (R * pipe.bore_m) / pipe.outside_m
   const at = (turn_rad: number, radius: number): Point => [radius * Math.sin(turn_rad), radius * Math.cos(turn_rad)]
   const close = layout.lines.some((l, i) => i > 0 && l.turn_rad - layout.lines[i - 1]!.turn_rad < CLOSEST_rad)
@@ -53,7 +53,7 @@ export function endView(g: Given, withLines: boolean): Drawing {
               arc([0, 0], R + 8, Math.PI / 2 - step, Math.PI / 2, 'dimension'),
               ...leader({
                 to: at(step / 2, R + 8),
-                elbow: [R * 0.75, R + 14],
+                elbow: [R * 0.85, R + 11],
                 lines: [`${g.sheet.size(layout.lineSpacing_m)} ${g.sheet.unit}`],
                 end: 'arrow',
               }),
@@ -181,25 +181,22 @@ export function holePicture(g: Given, cutting: boolean): Drawing {
   const ys = outline.map(([, y]) => y)
   const [low_m, high_m] = [Math.min(...ys), Math.max(...ys)]
   const starter_m = practiceLengths.rows['starter-drill'].high_m ?? 0
-  return fitted(
-    (k) => {
-      const [half, low, high] = [half_m * k, low_m * k, high_m * k]
-      return [
-        contour(
-          outline.map(([x, y]): Point => [x * k, y * k]),
-          'cut',
-          { fill: 'paper' },
-        ),
-        line([0, low - 6], [0, high + 6], 'centre'),
-        line([-half - 6, 0], [half + 6, 0], 'centre'),
-        ...(cutting ? [circle([0, 0], (starter_m / 2) * k, 'visible')] : []),
-        ...dimension({ from: [-half, low], to: [half, low], offset_mm: -6, figure: g.sheet.size(2 * half_m) }),
-        ...dimension({ from: [0, low], to: [0, high], offset_mm: half + 7, figure: g.sheet.size(high_m - low_m) }),
-        ...moved(upArrow({ at: [0, 0], length_mm: 8, text: g.sheet.say('up') }), [half + 5, Math.max(4, high - 10)]),
-      ]
-    },
-    { width_mm: 58, height_mm: 62 },
-  )
+  return fitted((k) => {
+    const [half, low, high] = [half_m * k, low_m * k, high_m * k]
+    return [
+      contour(
+        outline.map(([x, y]): Point => [x * k, y * k]),
+        'cut',
+        { fill: 'paper' },
+      ),
+      line([0, low - 6], [0, high + 6], 'centre'),
+      line([-half - 6, 0], [half + 6, 0], 'centre'),
+      ...(cutting ? [circle([0, 0], (starter_m / 2) * k, 'visible')] : []),
+      ...dimension({ from: [-half, low], to: [half, low], offset_mm: -6, figure: g.sheet.size(2 * half_m) }),
+      ...dimension({ from: [0, low], to: [0, high], offset_mm: half + 7, figure: g.sheet.size(high_m - low_m) }),
+      ...moved(upArrow({ at: [0, 0], length_mm: 8, text: g.sheet.say('up') }), [half + 5, Math.max(4, high - 10)]),
+    ]
+  }, PICTURE)
 }
 
 /** The section through a finished joint. */
@@ -213,7 +210,7 @@ export function jointPicture(g: Given): Drawing {
 /** A sheet with its two bars, as both are measured. */
 export function barPicture(g: Given): Drawing {
   const { width_mm: W, height_mm: H } = papers[g.paper]
-  const k = 0.2
+  const k = 0.14
   const [w, h] = [W * k, H * k]
   const bar = 100 * k
   return [

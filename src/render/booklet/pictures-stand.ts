@@ -16,7 +16,6 @@ import type { Sketch } from '../tower/sketch.ts'
 import { towerSketch } from '../tower/tower.ts'
 import { standingWater, waterMark } from '../tower/water.ts'
 import { elevation } from '../views/elevation.ts'
-import { levels } from '../views/levels.ts'
 import { wettingMapView } from '../views/wetting-map.ts'
 import { fitted, PICTURE } from './frame.ts'
 import type { Given } from './input.ts'
@@ -166,73 +165,14 @@ export function lidPicture(g: Given): Drawing {
   ]
 }
 
-/** The tank cut open with its lines. */
-export function tankPicture(g: Given): Drawing {
-  const facts = orNull(g.facts.reservoir)
-  if (facts === null) return []
-  const cover_m = g.plan.pump?.minimumDepth_m ?? null
-  return fitted((ratio) => levels({ facts, cover_m, words: g.words.waterPath, display: g.display, ratio }), {
-    width_mm: 78,
-    height_mm: 60,
-  })
-}
-
-/** The hose's end at its own height over a bucket. */
-export function bucketPicture(g: Given): Drawing {
-  const flow = g.plan.riser?.neededFlow_m3_s
-  const height_m = g.plan.riser?.outletHeight_m
-  const bucket: readonly Point[] = [
-    [14, 30],
-    [30, 30],
-    [32, 48],
-    [12, 48],
-  ]
-  const rain = [18, 20, 22, 24, 26].map((x, i) => line([x, 47 - i], [x, 44 - i], 'thin'))
-  return [
-    line([-8, 0], [40, 0], 'cut'),
-    rectangle({ left: 8, right: 36, bottom: 28, top: 30 }, 'visible', { fill: 'paper' }),
-    line([11, 0], [11, 28], 'visible'),
-    line([33, 0], [33, 28], 'visible'),
-    contour(
-      [
-        [14.3, 30],
-        [29.7, 30],
-        [30.7, 40],
-        [13.3, 40],
-      ],
-      null,
-      { fill: 'water' },
-    ),
-    polyline([bucket[3]!, bucket[0]!, bucket[1]!, bucket[2]!], 'cut'),
-    ...rain,
-    polyline(
-      [
-        [-4, 6],
-        [-4, 54],
-        [2, 58],
-        [16, 58],
-        [22, 56],
-        [22, 52],
-      ],
-      'cut',
-    ),
-    ...(height_m === undefined
-      ? []
-      : dimension({ from: [-4, 0], to: [-4, 52], offset_mm: 7, figure: g.sheet.length(height_m), along: 'up' })),
-    ...(flow === undefined
-      ? []
-      : [lettering([22, 34], g.sheet.shown({ value: flow, unit: 'm3_s' }), { size_mm: 3, anchor: 'middle' })]),
-  ]
-}
-
 /** Which sites the water meets. */
 export function wettingPicture(g: Given): Drawing {
   const wetting = orNull(g.facts.hydraulics.wetting)
   const layout = orNull(g.facts.layout)
   if (wetting === null || layout === null) return []
   return fitted((ratio) => wettingMapView({ facts: wetting, layout, at: 'asDrawn', ratio }), {
-    width_mm: 78,
-    height_mm: 70,
+    width_mm: 58,
+    height_mm: 54,
   })
 }
 

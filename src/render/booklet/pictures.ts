@@ -12,19 +12,40 @@ import {
   stubPicture,
 } from './pictures-pipe.ts'
 import {
-  bucketPicture,
+  basePicture,
+  dayPicture,
+  flushPicture,
+  fullFlowPicture,
+  lowFlowPicture,
+  nightPicture,
+  plumbingPicture,
+  stopPicture,
+} from './pictures-run.ts'
+import {
   distributorPicture,
   dripLoopPicture,
   lidPicture,
   plugPicture,
   standPicture,
-  tankPicture,
   towerPicture,
   wettingPicture,
 } from './pictures-stand.ts'
+import { bucketPicture, tankPicture } from './pictures-tank.ts'
+import {
+  beadPicture,
+  closurePicture,
+  edgePicture,
+  fittingPicture,
+  joinPicture,
+  lightPicture,
+  mixPicture,
+  plantedPicture,
+  printPicture,
+  slitPicture,
+} from './pictures-work.ts'
 
-/** The picture of a step, drawn from the model; steps that need none have none. */
-const views: Readonly<Record<string, (g: Given) => Drawing>> = {
+/** The picture of each step, drawn from the model: none only where the plan lacks what it would show. */
+export const views: Readonly<Record<string, (g: Given) => Drawing>> = {
   gather: towerPicture,
   'measure-pipe': (g) => endView(g, false),
   'bar-check': barPicture,
@@ -44,6 +65,25 @@ const views: Readonly<Record<string, (g: Given) => Drawing>> = {
   fill: tankPicture,
   'bucket-test': bucketPicture,
   wetting: wettingPicture,
+  print: printPicture,
+  closure: closurePicture,
+  'saw-slits': (g) => slitPicture(g, false),
+  'form-pockets': (g) => slitPicture(g, true),
+  'assemble-fittings': fittingPicture,
+  deburr: edgePicture,
+  'light-test': lightPicture,
+  'join-stubs': joinPicture,
+  fillet: beadPicture,
+  base: basePicture,
+  plumbing: plumbingPicture,
+  'run-low': lowFlowPicture,
+  'run-full': fullFlowPicture,
+  'stop-restart': stopPicture,
+  'run-day': dayPicture,
+  'stand-night': nightPicture,
+  flush: flushPicture,
+  feed: mixPicture,
+  plant: plantedPicture,
 }
 
 export function pictureOf(g: Given, step: string, title: string): Picture | null {

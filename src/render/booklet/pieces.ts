@@ -1,24 +1,20 @@
 import { bounds } from '../drawing/bounds.ts'
-import { type Drawing, lettering, line, type Page, type Point, rectangle } from '../drawing/primitives.ts'
+import { lettersWidth } from '../drawing/letters.ts'
+import { lettering, line, type Page, type Point, rectangle } from '../drawing/primitives.ts'
 import { moved } from '../drawing/transform.ts'
-import { actions, paragraph, subheading } from '../paper/words.ts'
-import type { Block, ExampleBlock, StepBlock } from './model.ts'
+import { paragraph, subheading } from '../paper/words.ts'
+import type { Block, ExampleBlock } from './model.ts'
+import type { Size } from './paper.ts'
+import { AIR_mm, type Piece, said, stacked, tickPiece } from './piece.ts'
+import { stepPieces } from './pieces-step.ts'
 
-const TEXT_mm = 3.6
-export const SMALL_mm = 3.3
-/** Between a step's words and its picture. */
 const BESIDE_mm = 6
-const ROW_mm = 8
-const WHOLE_mm = 130
-const AIR_mm = 2.2
-
-/** A block on paper: what it takes from the top, and how it is drawn; a tall one may be parted. */
-interface Piece {
-  readonly height_mm: number
-  readonly draw: (at: Point) => Drawing
-  /** A heading is not left alone at the foot of a page. */
-  readonly holds?: boolean
-}
+/** Taken by the box of a line to tick. */
+const INDENT_mm = 6.4
+const ROW_mm = 7.6
+const WHOLE_mm = 110
+/** In a column narrower than this, a table of two columns of words is set as words under words. */
+const NARROW_mm = 120
 
 /** Pieces one below the other, a table that goes on over pages, or a page of its own. */
 export type Laid =
@@ -26,30 +22,39 @@ export type Laid =
   | { readonly page: Page }
   | { readonly rows: Extract<Block, { kind: 'table' }> }
 
-const said = (text: string, width: number, face: 'serif' | 'italic' | 'medium', size_mm = TEXT_mm): Piece => ({
-  height_mm: paragraph({ at: [0, 0], width_mm: width, text, face, size_mm }).height_mm + AIR_mm,
-  draw: (at) => paragraph({ at, width_mm: width, text, face, size_mm }).drawing,
-})
-
 const headingPiece = (text: string, width: number): Piece => ({
-  height_mm: subheading({ at: [0, 0], text, width_mm: width }).height_mm + 4,
-  draw: ([x, y]) => subheading({ at: [x, y - 4], text, width_mm: width }).drawing,
+  height_mm: subheading({ at: [0, 0], text, width_mm: width }).height_mm + 2,
+  draw: ([x, y]) => subheading({ at: [x, y - 2.4], text, width_mm: width }).drawing,
   holds: true,
 })
 
+/** The title of a chapter that begins within a page. */
+export function chapterPiece(title: string, width: number): Piece {
+  const set = ([x, y]: Point) =>
+    paragraph({ at: [x, y - 4], width_mm: width, text: title, face: 'serif', size_mm: 6, balanced: true })
+  return {
+    height_mm: set([0, 0]).height_mm + 8,
+    draw: ([x, y]) => [line([x, y - 1], [x + width, y - 1], 'visible'), ...set([x, y]).drawing],
+    holds: true,
+  }
+}
+
 /** Empty cells in a grid, the first column as wide as its words. */
-function formPieces(b: Extract<Block, { kind: 'form' }>, width: number): readonly Piece[] {
+function formPieces(b: Extract<Block, { kind: 'form' }>, width: number, { small_mm }: Size): readonly Piece[] {
   const n = b.columns.length
-  const wide = n <= 3 ? [0.46, ...(n === 3 ? [0.27, 0.27] : [0.54])] : b.columns.map((_, i) => (i === n - 1 ? 2 : 1))
+  const wide =
+    n <= 3
+      ? [n === 3 ? 0.38 : 0.46, ...(n === 3 ? [0.36, 0.26] : [0.54])]
+      : b.columns.map((_, i) => (i === n - 1 ? 2 : 1))
   const sum = wide.reduce((a, w) => a + w, 0)
   const lefts = wide.map((_, i) => (wide.slice(0, i).reduce((a, w) => a + w, 0) / sum) * width)
   const cell = (i: number) => (wide[i]! / sum) * width
   const row = (texts: readonly string[], face: 'serif' | 'italic', size_mm: number): Piece => {
     const set = ([x, y]: Point) =>
       texts.map((text, i) =>
-        paragraph({ at: [x + lefts[i]! + 1.2, y - 1.4], width_mm: cell(i) - 2.4, text, face, size_mm }),
+        paragraph({ at: [x + lefts[i]! + 1.2, y - 1.2], width_mm: cell(i) - 2.4, text, face, size_mm }),
       )
-    const height_mm = Math.max(ROW_mm, ...set([0, 0]).map((t) => t.height_mm + 2.8))
+    const height_mm = Math.max(ROW_mm, ...set([0, 0]).map((t) => t.height_mm + 2.4))
     return {
       height_mm,
       draw: ([x, y]) => [
@@ -60,138 +65,131 @@ function formPieces(b: Extract<Block, { kind: 'form' }>, width: number): readonl
       ],
     }
   }
-  const head = row(b.columns, 'italic', 3)
-  const rows = [head, ...b.rows.map((r) => row(r, 'serif', SMALL_mm)), { height_mm: 3, draw: () => [] }]
-  const high = rows.reduce((sum, r) => sum + r.height_mm, 0)
+  const head = row(b.columns, 'italic', Math.min(3, small_mm))
+  const rows = [head, ...b.rows.map((r) => row(r, 'serif', small_mm)), { height_mm: 3, draw: () => [] }]
+  const high = rows.reduce((total, r) => total + r.height_mm, 0)
   // A short form stays whole; a long one goes on over the page.
   return high < WHOLE_mm
     ? [{ height_mm: high, draw: (at) => stacked(rows, at) }]
     : [{ ...head, holds: true }, ...rows.slice(1)]
 }
 
-function stepPieces(b: StepBlock, width: number): readonly Piece[] {
-  const box = b.picture === null ? null : bounds(b.picture.drawing)
-  const pictured = box === null ? 0 : box.right - box.left
-  const words = box === null ? width : width - pictured - BESIDE_mm
-  const head: Piece = {
-    height_mm: 11.5,
-    draw: ([x, y]) => [
-      line([x, y - 1], [x + width, y - 1], 'thin'),
-      lettering([x, y - 6.4], b.title, { face: 'strong', size_mm: 4.2 }),
-      lettering([x, y - 10.4], b.aside, { face: 'italic', size_mm: 3, tone: 'quiet' }),
-    ],
-    holds: true,
-  }
+function examplePiece(b: ExampleBlock, width: number, { text_mm }: Size): Piece {
   const rows = [
-    ...[...b.waits, ...b.cautions].map((t) => said(t, words, 'medium', 3.4)),
-    ...b.acts.map((a) => tickPiece(a.text, words)),
-    ...(b.test === null ? [] : [testPiece(b.test.text, words)]),
-    { height_mm: 2.5, draw: () => [] },
+    said(b.question, width, 'medium', text_mm + 0.3),
+    said(b.given, width, 'serif', text_mm),
+    said(b.rule, width, 'italic', text_mm),
+    said(b.work, width, 'serif', text_mm + 0.5),
+    said(b.plan, width, 'serif', text_mm),
   ]
-  if (b.picture === null || box === null) return [head, ...rows]
-  // The picture stands beside as many rows as are as high; those below it may go on over the page.
-  const high = box.top - box.bottom + 3
-  let beside = 0
-  let taken = 0
-  while (beside < rows.length && taken < high) taken += rows[beside++]!.height_mm
+  const height_mm = rows.reduce((sum, r) => sum + r.height_mm, 0) + 2
+  return {
+    height_mm: height_mm + 2,
+    draw: ([x, y]) => [line([x, y], [x + width, y], 'thin'), ...stacked(rows, [x, y - 2.4])],
+  }
+}
+
+/** A name, and under it what is said of it. */
+function namedPiece([name = '', text = '']: readonly string[], width: number, { small_mm }: Size): Piece {
+  const rows = [said(name, width, 'medium', small_mm + 0.1, 0.2), said(text, width, 'serif', small_mm, 0)]
+  const height_mm = rows.reduce((sum, r) => sum + r.height_mm, 0) + 2.2
+  return { height_mm, draw: (at) => stacked(rows, at) }
+}
+
+function contentsPieces(b: Extract<Block, { kind: 'contents' }>, width: number, { text_mm }: Size): readonly Piece[] {
+  const row = (l: (typeof b.lines)[number]): Piece => {
+    const size_mm = l.under ? text_mm - 0.4 : text_mm
+    const indent = l.under ? 5 : 0
+    const set = ([x, y]: Point) =>
+      paragraph({ at: [x + indent, y], width_mm: width - indent - 14, text: l.text, size_mm })
+    return {
+      height_mm: set([0, 0]).height_mm + (l.under ? 0.3 : 1),
+      draw: ([x, y]) => [
+        ...set([x, y]).drawing,
+        lettering([x + width, y - size_mm * 0.9], l.page, { face: 'serif', size_mm, anchor: 'end' }),
+      ],
+    }
+  }
+  return [headingPiece(b.title, width), ...b.lines.map(row)]
+}
+
+function picturePiece(b: Extract<Block, { kind: 'picture' }>): readonly Piece[] {
   const { drawing } = b.picture
-  const first: Piece = {
-    height_mm: head.height_mm + Math.max(taken, high),
-    draw: ([x, y]) => [
-      ...head.draw([x, y]),
-      ...stacked(rows.slice(0, beside), [x, y - head.height_mm]),
-      ...moved(drawing, [x + width - pictured - box.left, y - head.height_mm - box.top]),
-    ],
-  }
-  return [first, ...rows.slice(beside)]
+  const box = bounds(drawing)
+  if (box === null) return []
+  const high = box.top - box.bottom
+  return [{ height_mm: high + 3, draw: ([x, y]) => moved(drawing, [x - box.left, y - high - box.bottom]) }]
 }
 
-/** Pieces one below the other. */
-function stacked(pieces: readonly Piece[], [x, y]: Point): Drawing {
-  let low = y
-  return pieces.flatMap((p) => {
-    const drawn = p.draw([x, low])
-    low -= p.height_mm
-    return drawn
-  })
-}
-
-function testPiece(text: string, width: number): Piece {
-  const set = ([x, y]: Point) => ({
-    box: rectangle({ left: x, right: x + 3.6, bottom: y - 4.2, top: y - 0.6 }, 'visible'),
-    words: paragraph({ at: [x + 6.4, y - 0.4], width_mm: width - 6.4, text, face: 'medium', size_mm: TEXT_mm }),
-  })
-  return {
-    height_mm: set([0, 0]).words.height_mm + 3,
-    draw: (at) => [set(at).box, ...set(at).words.drawing],
-  }
-}
-
-function examplePiece(b: ExampleBlock, width: number): Piece {
-  const rows = [
-    said(b.question, width, 'medium', 4),
-    said(b.given, width, 'serif'),
-    said(b.rule, width, 'italic'),
-    said(b.work, width, 'serif', 4.2),
-    said(b.plan, width, 'serif'),
-  ]
-  const height_mm = rows.reduce((sum, r) => sum + r.height_mm, 0) + 4
-  return {
-    height_mm: height_mm + 3,
-    draw: ([x, y]) => [line([x, y], [x + width, y], 'thin'), ...stacked(rows, [x, y - 3])],
-  }
-}
-
-export function laid(b: Block, width: number): Laid {
+export function laid(b: Block, width: number, size: Size): Laid {
   switch (b.kind) {
     case 'sheet':
       return { page: b.page }
-    case 'text':
+    case 'text': {
+      const face = b.tone === 'caution' ? 'medium' : b.tone === 'quiet' ? 'italic' : 'serif'
       return {
-        pieces: [said(b.text, width, b.tone === 'caution' ? 'medium' : b.tone === 'quiet' ? 'italic' : 'serif')],
+        pieces: [said(b.text, width, face, b.tone === 'quiet' ? size.small_mm : size.text_mm, AIR_mm * size.air)],
       }
+    }
     case 'heading':
       return { pieces: [headingPiece(b.text, width)] }
     case 'ticks':
-      return { pieces: b.pairs === true ? pairPieces(b.lines, width) : b.lines.map((l) => tickPiece(l.text, width)) }
-    case 'table':
-      return { rows: b }
-    case 'form':
-      return { pieces: formPieces(b, width) }
-    case 'picture': {
-      const box = bounds(b.picture.drawing)
-      if (box === null) return { pieces: [] }
-      const high = box.top - box.bottom
       return {
-        pieces: [
-          { height_mm: high + 3, draw: ([x, y]) => moved(b.picture.drawing, [x - box.left, y - high - box.bottom]) },
-        ],
+        pieces: (b.across ?? 1) > 2 ? packed(b.lines, width, size) : across(b.lines, width, b.across ?? 1, size),
       }
-    }
+    case 'table':
+      return width < NARROW_mm && b.columns.every((c) => c.heading === '' && c.align === 'words') && b.id === 'open'
+        ? { pieces: b.rows.map((r) => namedPiece(r, width, size)) }
+        : { rows: b }
+    case 'form':
+      return { pieces: formPieces(b, width, size) }
+    case 'contents':
+      return { pieces: contentsPieces(b, width, size) }
+    case 'picture':
+      return { pieces: picturePiece(b) }
     case 'step':
-      return { pieces: stepPieces(b, width) }
+      return { pieces: stepPieces(b, width, size) }
     case 'example':
-      return { pieces: [examplePiece(b, width)] }
+      return { pieces: [examplePiece(b, width, size)] }
   }
 }
 
-function tickPiece(text: string, width: number): Piece {
-  const set = (at: Point) => actions({ at, width_mm: width, lines: [text] })
-  return { height_mm: set([0, 0]).height_mm + 2.2, draw: (at) => set(at).drawing }
+/** Lines to tick, so many beside each other, read downwards. */
+function across(lines: readonly { readonly text: string }[], width: number, n: number, size: Size): readonly Piece[] {
+  const each = n === 1 ? size : { ...size, text_mm: size.small_mm }
+  const side = (width - (n - 1) * BESIDE_mm) / n
+  const deep = Math.ceil(lines.length / n)
+  return Array.from({ length: deep }, (_, i): Piece => {
+    const row = Array.from({ length: n }, (_, k) => lines[k * deep + i]).map((l) =>
+      l === undefined ? null : tickPiece(l.text, side, each),
+    )
+    return {
+      height_mm: Math.max(...row.map((p) => p?.height_mm ?? 0)),
+      draw: ([x, y]) => row.flatMap((p, k) => p?.draw([x + k * (side + BESIDE_mm), y]) ?? []),
+    }
+  })
 }
 
-/** Short lines to tick, two beside each other. */
-function pairPieces(lines: readonly { readonly text: string }[], width: number): readonly Piece[] {
-  const half = Math.ceil(lines.length / 2)
-  const side = (width - BESIDE_mm) / 2
-  return lines.slice(0, half).map((l, i): Piece => {
-    const [a, b] = [
-      tickPiece(l.text, side),
-      lines[half + i] === undefined ? null : tickPiece(lines[half + i]!.text, side),
-    ]
+/** Short lines to tick, one after the other like words, each kept whole. */
+function packed(lines: readonly { readonly text: string }[], width: number, size: Size): readonly Piece[] {
+  const each = { ...size, text_mm: size.small_mm }
+  const wide = (text: string) =>
+    Math.min(width, lettersWidth({ text, face: 'serif', size_mm: each.text_mm }) + INDENT_mm + 0.2)
+  const rows: { readonly at: number; readonly text: string }[][] = []
+  let used = Number.POSITIVE_INFINITY
+  for (const { text } of lines) {
+    if (used + wide(text) > width) {
+      rows.push([])
+      used = 0
+    }
+    rows.at(-1)!.push({ at: used, text })
+    used += wide(text) + BESIDE_mm
+  }
+  return rows.map((row): Piece => {
+    const set = row.map(({ at, text }) => ({ at, piece: tickPiece(text, wide(text), each) }))
     return {
-      height_mm: Math.max(a.height_mm, b?.height_mm ?? 0),
-      draw: ([x, y]) => [...a.draw([x, y]), ...(b?.draw([x + side + BESIDE_mm, y]) ?? [])],
+      height_mm: Math.max(...set.map((s) => s.piece.height_mm)),
+      draw: ([x, y]) => set.flatMap((s) => s.piece.draw([x + s.at, y])),
     }
   })
 }

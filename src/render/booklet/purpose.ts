@@ -41,7 +41,7 @@ function open(g: Given): readonly Block[] {
     { heading: '', align: 'words' as const },
     { heading: '', align: 'words' as const },
   ]
-  return [text(g.tell('limits-open')), { kind: 'table', id: 'open', columns, rows, ticked: false }]
+  return [heading(g.tell('limits-open')), { kind: 'table', id: 'open', columns, rows, ticked: false }]
 }
 
 function blanksOf(g: Given, blanks: number): readonly Block[] {
@@ -66,6 +66,7 @@ export const purpose = (g: Given, blanks: number, leftOut: readonly string[]): C
     ...(g.plan.note === undefined ? [] : [text(g.tell('purpose-note', { note: g.plan.note }), 'quiet')]),
     text(g.tell('purpose-how')),
     text(g.tell('print-hint'), 'caution'),
+    { kind: 'contents', title: g.tell('contents'), lines: [] },
     heading(g.tell('purpose-limits')),
     text(g.tell('limits-design')),
     text(g.tell('limits-law'), 'caution'),

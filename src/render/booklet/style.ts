@@ -47,8 +47,9 @@ nav a{display:block;padding:6px 0;color:var(--ink);text-decoration-color:var(--l
 a:focus-visible,input:focus-visible{outline:2px solid var(--acc);outline-offset:2px}
 ul.ticks{list-style:none;margin:6px 0;padding:0}
 .tick{display:flex;gap:10px;align-items:flex-start;padding:3px 0}
-ul.pairs{columns:2;column-gap:24px}
-ul.pairs .tick{break-inside:avoid}
+ul.across-2{columns:2 18rem;column-gap:24px}
+ul.across-4{columns:4 12rem;column-gap:24px}
+ul[class*=across] .tick{break-inside:avoid}
 .tick label{flex:1;padding:1px 0}
 input[type=checkbox]{flex:none;appearance:none;width:24px;height:24px;margin:0;border:1px solid var(--ink);background:none;border-radius:0}
 input[type=checkbox]:checked{background:linear-gradient(45deg,transparent 46%,var(--ink) 46% 54%,transparent 54%),linear-gradient(-45deg,transparent 46%,var(--ink) 46% 54%,transparent 54%)}
@@ -77,7 +78,7 @@ figure svg{display:block;max-width:100%;height:auto;overflow:visible}
 .example .work{font-size:1.1rem;margin:6px 0}
 footer{max-width:46rem;margin:40px auto 60px;padding:0 20px;color:var(--ink2)}
 [hidden]{display:none}
-@media (max-width:560px){ul.pairs{columns:1}.step figure{float:none;max-width:100%;margin:8px 0}.step figure svg{max-width:100%}td,th{padding-right:8px}}
+@media (max-width:560px){ul[class*=across]{columns:1}.step figure{float:none;max-width:100%;margin:8px 0}.step figure svg{max-width:100%}td,th{padding-right:8px}}
 `
 
 const printed = (paper: PaperName): string => `

@@ -26,7 +26,12 @@ export interface Table extends Block {
 
 const GUTTER_mm = 6
 const UNIT_GUTTER_mm = 1.2
-const HEAD: { readonly face: Face; readonly ratio: number } = { face: 'italic', ratio: 0.9 }
+const HEAD: { readonly face: Face; readonly ratio: number; readonly least_mm: number } = {
+  face: 'italic',
+  ratio: 0.9,
+  least_mm: 2.7,
+}
+const headSize = (size_mm: number): number => Math.max(HEAD.least_mm, size_mm * HEAD.ratio)
 const ROW_AIR_mm = 1.9
 
 interface Setting {
@@ -43,7 +48,7 @@ const gutter = (columns: readonly Column[], i: number): number =>
 /** Left edge and width of each column: as wide as the widest cell; columns of words give way to their longest word. */
 function measure({ columns, rows, width_mm, size_mm, boxed }: Setting): readonly { left: number; width: number }[] {
   const widest = (i: number, texts: readonly string[]) => {
-    const head = lettersWidth({ text: columns[i]!.heading, face: HEAD.face, size_mm: size_mm * HEAD.ratio })
+    const head = lettersWidth({ text: columns[i]!.heading, face: HEAD.face, size_mm: headSize(size_mm) })
     return Math.max(head, ...texts.map((text) => lettersWidth({ text, face: 'serif', size_mm })))
   }
   const sizes = columns.map((column, i) => {
@@ -93,9 +98,11 @@ export function table(given: {
   readonly height_mm?: number
   readonly size_mm?: number
   readonly boxed?: boolean
+  /** Added to the lines of a row. */
+  readonly air_mm?: number
 }): Table {
   const { at, columns, rows, width_mm, height_mm = Number.POSITIVE_INFINITY } = given
-  const { size_mm = TEXT_SIZE_mm, boxed = false } = given
+  const { size_mm = TEXT_SIZE_mm, boxed = false, air_mm = ROW_AIR_mm } = given
   const cells = measure({ columns, rows, width_mm, size_mm, boxed })
   const last = cells.at(-1)
   const width = last ? last.left + last.width : 0
@@ -112,7 +119,7 @@ export function table(given: {
   let gone = 0
   if (columns.some((c) => c.heading !== '')) {
     columns.forEach((c, i) => {
-      set(i, c.heading, y - size_mm * 0.9, HEAD.face, size_mm * HEAD.ratio)
+      set(i, c.heading, y - size_mm * 0.9, HEAD.face, headSize(size_mm))
     })
     gone = step + 0.6
     rule(gone, 'visible')
@@ -124,9 +131,9 @@ export function table(given: {
         ? brokenLines({ text, face: 'serif', size_mm, width_mm: cells[i]!.width + 0.01 })
         : [text]
     })
-    const height = Math.max(1, ...broken.map((b) => b.length)) * step + ROW_AIR_mm
+    const height = Math.max(1, ...broken.map((b) => b.length)) * step + air_mm
     if (gone + height > height_mm) return { drawing: out, height_mm: gone, width_mm: width, rest: rows.slice(r) }
-    const baseline = y - gone - ROW_AIR_mm / 2 - size_mm * 0.9
+    const baseline = y - gone - air_mm / 2 - size_mm * 0.9
     if (boxed) {
       const foot = baseline - 0.45
       out.push(rectangle({ left: x, bottom: foot, right: x + size_mm, top: foot + size_mm }, 'thin'))

@@ -54,7 +54,7 @@ function lines(c: Context, layout: LayoutFacts): readonly string[] {
 }
 
 /** The two tables: heights from the datum, lines round the pipe. */
-function tablesOf(c: Context, layout: LayoutFacts) {
+export function tablesOf(c: Context, layout: LayoutFacts) {
   const from = c.say(layout.datum === 'foot' ? 'from-foot' : 'from-top')
   const heights: readonly Column[] = [
     { heading: from, align: 'figures' },

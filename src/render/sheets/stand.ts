@@ -23,7 +23,7 @@ const ABOVE_DEEDS_mm = 6
 
 type Row = readonly [name: string, figure: string | null]
 
-function tippingRows(c: Context, t: TippingFacts): readonly Row[] {
+export function tippingRows(c: Context, t: TippingFacts): readonly Row[] {
   const { mass, floor } = c.facts.structure
   const shown = (n: number | null | undefined, unit: Quantity['unit']) =>
     n === null || n === undefined ? null : c.shown(quantity(n, unit))
@@ -47,7 +47,7 @@ function tippingRows(c: Context, t: TippingFacts): readonly Row[] {
   ]
 }
 
-function dayRows(c: Context, d: DayFacts): readonly Row[] {
+export function dayRows(c: Context, d: DayFacts): readonly Row[] {
   const oxygen = orNull(d.oxygen)
   const warm = d.hotLow.warmer_s
   return [

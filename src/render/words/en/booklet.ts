@@ -25,6 +25,10 @@ export const bookletSentences = {
   'on-round': 'round the pipe',
   'on-circle': 'on',
   'on-drip': 'lowest point of the cord',
+  'on-paper': 'dry paper',
+  'on-broken': 'edge broken',
+  'on-stopped': 'pump stopped',
+  'on-started': 'just started',
   // purpose
   'purpose-title': 'What is built, and its limits',
   'purpose-what':
@@ -60,7 +64,13 @@ export const bookletSentences = {
   'col-tool': 'tool',
   // drawings and templates
   'drawings-title': 'Drawings',
-  'templates-title': 'Templates at full size',
+  'templates-title': 'Appendix: templates at full size',
+  'templates-bars': 'The bars, as printed',
+  'templates-sheet': 'sheet',
+  'templates-lying': 'lying bar, mm',
+  'templates-standing': 'standing bar, mm',
+  'appendix-page': 'A{n}',
+  'contents-appendix': 'Printed apart, to be cut out; not counted among the {n} pages of the booklet.',
   'templates-how':
     'Print these pages at 100 %. Measure the bar that lies and the bar that stands on each page: 100 mm, give or take {tolerance}. A page that misses it goes in the bin.',
   'templates-laser': 'PVC is never cut with a laser: the smoke is poisonous.',
@@ -106,6 +116,35 @@ export const bookletSentences = {
   'col-element': 'element',
   'col-wanted': 'wanted',
   'col-reached': 'reached',
+  // running
+  'running-title': 'Running',
+  'top-up-when':
+    'Top up every {days}, or earlier: when the water, with the pump stopped, has come down near the low line at {low}. From the fill line to the low line are {usable}. At first look every day.',
+  'top-up-picture': 'The reservoir cut open: fill line {fill}, low line {low}',
+  'top-up-stop': 'Pull the plug and wait until the level stands still: what hung in the column has come home.',
+  'top-up-stick': 'Stand the dip stick upright on the floor of the tank and read the level.',
+  'top-up-pour': 'Pour slowly up to the fill line at {fill}, never above it.',
+  'top-up-read': 'Let it run until it has mixed, then read conductivity and pH at the same temperature.',
+  'top-up-write': 'Write the level before, the volume added and both readings on the log sheet.',
+  'top-up-with-blank': 'Top up with solution of ________ of the batch’s strength; the grower fills this in.',
+  'top-up-rule':
+    'Conductivity climbs from one top-up to the next: the plants drink more than they eat, so top up weaker. It falls: they eat more than they drink, so top up stronger.',
+  'clock-title': 'What is due when',
+  'clock-when': 'when',
+  'clock-what': 'what',
+  'clock-pump': 'pump',
+  'clock-pump-always': 'runs always',
+  'clock-pump-timer': 'runs for {on}, rests for {off}',
+  'clock-day': 'every day',
+  'clock-day-what': 'read level, conductivity, pH and water temperature, look at the plants; one line of the log sheet',
+  'clock-every': 'every {time}',
+  'clock-top-up': 'top up to the fill line',
+  'clock-week': 'every week',
+  'clock-week-what':
+    'clean the pump’s strainer and the distributor’s holes; look that every site is wet; press the test button of the earth-leakage device',
+  'clock-dump': 'dump the tank, wash it, mix a new batch',
+  'clock-stop': 'pump stands',
+  'clock-stop-what': 'the first roots are dry after {time}: water by hand before that',
   // log
   'log-title': 'Log sheet',
   'log-how': 'Once a day, at the same hour. Level first, then the pens; write what you add, and what you see.',

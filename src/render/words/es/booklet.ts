@@ -28,6 +28,10 @@ export const bookletSentences: BookletSentences = {
   'on-round': 'contorno del tubo',
   'on-circle': 'en',
   'on-drip': 'punto más bajo del cable',
+  'on-paper': 'papel seco',
+  'on-broken': 'canto matado',
+  'on-stopped': 'bomba parada',
+  'on-started': 'recién arrancada',
   // purpose
   'purpose-title': 'Qué se construye, y sus límites',
   'purpose-what':
@@ -63,7 +67,13 @@ export const bookletSentences: BookletSentences = {
   'col-tool': 'herramienta',
   // drawings and templates
   'drawings-title': 'Dibujos',
-  'templates-title': 'Plantillas a tamaño real',
+  'templates-title': 'Apéndice: plantillas a tamaño real',
+  'templates-bars': 'Las barras, impresas',
+  'templates-sheet': 'hoja',
+  'templates-lying': 'barra tumbada, mm',
+  'templates-standing': 'barra de pie, mm',
+  'appendix-page': 'A{n}',
+  'contents-appendix': 'Se imprime aparte, para recortar; no cuenta entre las {n} páginas del cuaderno.',
   'templates-how':
     'Imprima estas páginas al 100 %. Mida en cada página la barra tumbada y la que está de pie: 100 mm, con {tolerance} de más o de menos. Una página que no cumpla va a la papelera.',
   'templates-laser': 'El PVC nunca se corta con láser: el humo es venenoso.',
@@ -109,6 +119,36 @@ export const bookletSentences: BookletSentences = {
   'col-element': 'elemento',
   'col-wanted': 'deseado',
   'col-reached': 'alcanzado',
+  // running
+  'running-title': 'En marcha',
+  'top-up-when':
+    'Reponga cada {days}, o antes: cuando el agua, con la bomba parada, haya bajado cerca de la línea mínima, a {low}. De la línea de llenado a la mínima hay {usable}. Al principio, mire cada día.',
+  'top-up-picture': 'El depósito abierto: línea de llenado {fill}, línea mínima {low}',
+  'top-up-stop': 'Desenchufe y espere a que el nivel se quede quieto: lo que colgaba en la columna ha vuelto.',
+  'top-up-stick': 'Ponga la varilla de nivel derecha en el fondo del depósito y lea el nivel.',
+  'top-up-pour': 'Vierta despacio hasta la línea de llenado, a {fill}, nunca por encima.',
+  'top-up-read': 'Deje correr hasta que se haya mezclado; luego lea conductividad y pH a la misma temperatura.',
+  'top-up-write': 'Anote en la hoja de registro el nivel de antes, el volumen añadido y las dos lecturas.',
+  'top-up-with-blank': 'Reponga con solución a ________ de la fuerza de la preparación; lo escribe quien cultiva.',
+  'top-up-rule':
+    'La conductividad sube de una reposición a otra: las plantas beben más de lo que comen; reponga más flojo. Baja: comen más de lo que beben; reponga más fuerte.',
+  'clock-title': 'Qué toca y cuándo',
+  'clock-when': 'cuándo',
+  'clock-what': 'qué',
+  'clock-pump': 'bomba',
+  'clock-pump-always': 'funciona siempre',
+  'clock-pump-timer': 'funciona {on}, descansa {off}',
+  'clock-day': 'cada día',
+  'clock-day-what':
+    'leer nivel, conductividad, pH y temperatura del agua, mirar las plantas; un renglón de la hoja de registro',
+  'clock-every': 'cada {time}',
+  'clock-top-up': 'reponer hasta la línea de llenado',
+  'clock-week': 'cada semana',
+  'clock-week-what':
+    'limpiar el filtro de la bomba y los agujeros del distribuidor; mirar que cada puesto esté mojado; apretar el botón de prueba del diferencial',
+  'clock-dump': 'vaciar el depósito, lavarlo, mezclar una preparación nueva',
+  'clock-stop': 'bomba parada',
+  'clock-stop-what': 'las primeras raíces están secas tras {time}: riegue a mano antes',
   // log
   'log-title': 'Hoja de registro',
   'log-how': 'Una vez al día, a la misma hora. Primero el nivel, luego los medidores; anote lo que añade, y lo que ve.',
