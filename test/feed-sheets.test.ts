@@ -4,6 +4,7 @@ import { isKnown, type Known } from '../src/plan/known.ts'
 import { withValue } from '../src/plan/patch.ts'
 import type { PlanDocument } from '../src/plan/plan.ts'
 import { metric } from '../src/render/display.ts'
+import { bounds } from '../src/render/drawing/bounds.ts'
 import type { Circle, Drawing, Lettering, Path } from '../src/render/drawing/primitives.ts'
 import type { PaperName } from '../src/render/paper/size.ts'
 import type { SheetInput } from '../src/render/sheets/context.ts'
@@ -41,6 +42,9 @@ const said = (name: string, id: string, paper: PaperName = 'A4'): string =>
     .pages.filter((p) => p.id === id)
     .flatMap((p) => texts(p.page.drawing))
     .join(' ')
+
+/** Numbers hold to their units by a space that does not break. */
+const plain = (text: string): string => text.replaceAll('\u00a0', ' ')
 
 const feedSheets = ['batch', 'labels', 'disposal'] as const
 
@@ -114,6 +118,33 @@ describe('the sheets of the feed', () => {
     // The batch's five weak stocks get their labels as well.
     for (const { id, weakStock } of known(batchOf(input('balcony')).doses))
       if (weakStock) expect(text).toMatch(new RegExp(`Weak stock: ${id.split(' ')[0]}`))
+  })
+
+  it('pack the labels: cut lines apart from each other, all at full size on few pages', () => {
+    const pagesOf = (name: string) => sets.get(`${name} A4`)!.pages.filter((p) => p.id === 'labels')
+    expect(names.map((name) => pagesOf(name).length)).toEqual([2, 1, 1])
+    for (const name of names)
+      for (const { page } of pagesOf(name)) {
+        const cuts = page.drawing.filter((p): p is Path => p.kind === 'path' && p.pen === 'hidden')
+        const boxes = cuts.map((cut) => bounds([cut])!)
+        expect(boxes.length).toBeGreaterThan(2)
+        for (const [i, a] of boxes.entries())
+          for (const b of boxes.slice(i + 1))
+            expect(a.right < b.left || b.right < a.left || a.bottom > b.top || b.bottom > a.top).toBe(true)
+      }
+  })
+
+  it('give dry portions where no bottles are made, as heavy as the batch sheet says', () => {
+    const text = plain(said('hall', 'labels'))
+    for (const name of ['Portion A, dry', 'Portion B, dry', 'A and B never in one bucket']) expect(text).toContain(name)
+    for (const { name, mass, bottle } of doseTexts(batchOf(input('hall')), input('hall').display))
+      expect(text.includes(`${mass} ${name}`), name).toBe(bottle !== 'acid')
+    expect(said('balcony', 'labels')).not.toContain('Portion')
+  })
+
+  it('tell the contents of a bottle to the step of the scale', () => {
+    // A scale of one gram shows no hundredths: 5 L of bottle A hold 190.66 g.
+    expect(plain(said('school', 'labels'))).toContain('191 g calcium nitrate')
   })
 
   it('defer to local rules, and never send spent solution to a street drain', () => {

@@ -57,6 +57,16 @@ describe('the traps of the scenarios', () => {
     expect(capped.found.reached_g_m3.N).toBeLessThan(107)
   })
 
+  it('the balcony itself stops at 150 mg/L of calcium and says so, and does not overshoot', () => {
+    const { found, reached_g_m3 } = batchOf(balcony)
+    expect(found.doses_g_m3['calcium nitrate']).toBeCloseTo(358, 0)
+    expect(found.reached_g_m3.Ca).toBeLessThanOrEqual(150 + 1e-6)
+    expect(reached_g_m3.N).toBeLessThan(135)
+    const short = findings(balcony).find((f) => f.at === 'feed/targets/N')!
+    expect(short.verdict).toBe('watch')
+    expect(findingText(short, english, metric).sentence).toContain('The limit of Ca holds calcium nitrate back')
+  })
+
   it('rain or nitric acid makes room', () => {
     const rained = withValue(balcony, 'water/sources/1/share', '60 %')
     expect(batchOf(rained).reached_g_m3.N).toBeGreaterThan(140)

@@ -23,6 +23,8 @@ export interface StockFacts {
   /** Strongest stock whose bottles stay clear on the coldest day. */
   readonly strongest: number
   readonly clashes: readonly Clash[]
+  /** Steps of the grower's scales, to which contents are told. */
+  readonly steps_kg: readonly number[]
 }
 
 const stockDoses = ({ found, problem }: BatchFacts, shelf: readonly ShelfProduct[]): readonly StockDose[] =>
@@ -65,6 +67,7 @@ export function stockFacts(plan: Plan, batch: Known<BatchFacts>, shelf: readonly
       bottles: stockBottles({ doses, factor: strength, coldest_C }),
       strongest: strongestStock({ doses, coldest_C }),
       clashes: clashesOf(doses, shelf),
+      steps_kg: [plan.feed?.scale_kg, plan.feed?.fineScale_kg].flatMap((step) => (step === undefined ? [] : [step])),
     },
   }
 }

@@ -9,7 +9,7 @@ import { flowed } from './cuts.ts'
 import { act, type FeedPiece, gap, headed, said, tabled } from './feed-pieces.ts'
 
 /** Rows to write in: as many as the page has room for. */
-const LOG = { least: 4, most: 14, row_mm: 6.55, head_mm: 18 }
+const LOG = { least: 4, most: 20, row_mm: 6.55, head_mm: 18 }
 
 /** Masses in a full tank: what a dump lets go. */
 function holds(c: Context, batch: BatchFacts): readonly FeedPiece[] {
@@ -92,8 +92,10 @@ function sanitising(c: Context): readonly FeedPiece[] {
 }
 
 function log(c: Context, used_mm: number): readonly FeedPiece[] {
-  const free_mm = topLeft(c)[1] - c.room.body.bottom - used_mm - LOG.head_mm
-  const count = Math.min(LOG.most, Math.max(LOG.least, Math.floor(free_mm / LOG.row_mm)))
+  const page_mm = topLeft(c)[1] - c.room.body.bottom - LOG.head_mm
+  const here = Math.floor((page_mm - used_mm) / LOG.row_mm)
+  // Too few rows on this page: a page of its own, and then a full one.
+  const count = Math.min(LOG.most, here >= LOG.least ? here : Math.floor(page_mm / LOG.row_mm))
   const keys = ['date', 'volume', 'n', 'p', 'where'] as const
   const widths = [28, 28, 22, 22, 44]
   const columns = keys.map((key, i) => ({

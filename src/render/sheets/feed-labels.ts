@@ -5,15 +5,13 @@ import { feedConstants } from '../../tables/solvent.ts'
 import { decimals } from '../display.ts'
 import { type Drawing, type Point, rectangle } from '../drawing/primitives.ts'
 import { paragraph } from '../paper/words.ts'
-import { contentLine, millilitres } from '../tables/feed.ts'
+import { contentLine, doseTexts, millilitres } from '../tables/feed.ts'
 import { topLeft } from './compose.ts'
 import type { Context, Draft, Drafted } from './context.ts'
-import { flowed } from './cuts.ts'
-import { type FeedPiece, room } from './feed-pieces.ts'
+import { room } from './feed-pieces.ts'
 
 const BETWEEN_mm = 4
 const INSET_mm = 4
-const LEAST_mm = 44
 /** A solution for what no scale weighs: so many times what the bottle takes, in a litre. */
 const THINNED = 100
 const RICH_m3 = 1e-3
@@ -30,13 +28,12 @@ function contentText(
   c: Context,
   content: StockFacts['bottles'][number]['contents'][number],
   bottle_m3: number,
+  steps: readonly number[],
 ): string {
-  const { scale_kg, fineScale_kg } = c.plan.feed ?? {}
-  const steps = [scale_kg, fineScale_kg].filter((s) => s !== undefined)
   const least_kg = steps.length === 0 ? 0 : feedConstants.rows.weighable.value * Math.min(...steps)
   const mass_kg = content.mass_kg_m3 * bottle_m3
-  if (mass_kg >= least_kg) return contentLine(content, bottle_m3, c.display)
-  const rich = contentLine({ ...content, mass_kg_m3: content.mass_kg_m3 * THINNED }, bottle_m3, c.display)
+  if (mass_kg >= least_kg) return contentLine(content, bottle_m3, steps, c.display)
+  const rich = contentLine({ ...content, mass_kg_m3: content.mass_kg_m3 * THINNED }, bottle_m3, steps, c.display)
   return c.say('label-thin', {
     content: rich,
     whole: c.shown(quantity(RICH_m3, 'm3')),
@@ -53,7 +50,7 @@ function bottles(c: Context, stock: StockFacts): readonly Label[] {
       name: acid ? c.say('label-bottle-acid') : c.say('label-bottle', { id }),
       lines: [
         c.say('label-strong', { factor: decimals(stock.factor, 0), volume }),
-        ...contents.map((x) => contentText(c, x, bottle_m3)),
+        ...contents.map((x) => contentText(c, x, bottle_m3, stock.steps_kg)),
         c.say('label-dose', { dose: millilitres(stock.perFeed / 1000, c.display) }),
         c.say('label-cold', { temperature: c.shown(quantity(stock.coldest_C, 'C')) }),
         c.say('label-made'),
@@ -94,6 +91,28 @@ function weakStocks(c: Context, batch: BatchFacts): readonly Label[] {
   })
 }
 
+/** Dry portions for one batch, weighed ahead, where no stock bottles are made: what goes into one bucket together. */
+function portions(c: Context, batch: BatchFacts): readonly Label[] {
+  const doses = doseTexts(batch, c.display)
+  const weak = new Set((orNull(batch.doses) ?? []).flatMap(({ id, weakStock }) => (weakStock === null ? [] : [id])))
+  return ['A', 'B'].flatMap((id) => {
+    const own = doses.filter((d) => d.bottle === id && !weak.has(d.name) && d.volume === '')
+    if (own.length === 0 || batch.volume_m3 === null) return []
+    return [
+      {
+        name: c.say('label-portion', { id }),
+        lines: [
+          c.say('label-portion-for', { batch: c.shown(quantity(batch.volume_m3, 'm3')) }),
+          ...own.map((d) => `${d.mass} ${d.name}`),
+          c.say('label-portion-use'),
+          c.say('label-portion-made'),
+        ],
+        cautions: [c.say('label-portion-apart'), c.say('label-children')],
+      },
+    ]
+  })
+}
+
 function tank(c: Context, batch: BatchFacts): Label {
   const { low, high } = batch.predicted.conductivity_S_m
   const conductivity = c.shown(quantity((low + high) / 2, 'S_m'))
@@ -128,26 +147,36 @@ function words(label: Label, [x, y]: Point, width_mm: number): { readonly drawin
   return { drawing: out, gone }
 }
 
-/** Labels two by two, a row as high as the fuller of its two. */
-function rows(c: Context, labels: readonly Label[]): readonly FeedPiece[] {
-  const width_mm = (room(c) - BETWEEN_mm) / 2
-  const inner = width_mm - 2 * INSET_mm
-  const pairs = Array.from({ length: Math.ceil(labels.length / 2) }, (_, i) => labels.slice(2 * i, 2 * i + 2))
-  return pairs.map((pair) => {
-    const high = Math.max(LEAST_mm, ...pair.map((l) => words(l, [0, 0], inner).gone + 2 * INSET_mm))
-    return {
-      height_mm: high + BETWEEN_mm,
-      draw: ([x, y]) =>
-        pair.flatMap((label, i): Drawing => {
-          const left = x + i * (width_mm + BETWEEN_mm)
-          return [
-            rectangle({ left, right: left + width_mm, bottom: y - high, top: y }, 'hidden'),
-            ...words(label, [left + INSET_mm, y - INSET_mm], inner).drawing,
-          ]
-        }),
-    }
-  })
+interface Placed {
+  readonly page: number
+  readonly left: number
+  readonly top: number
+  readonly high: number
+  readonly label: Label
 }
+
+/** Labels in two columns, each where the page is emptier; a new page where neither column has room. */
+function packed(c: Context, labels: readonly Label[], width_mm: number): readonly Placed[] {
+  const [x, y] = topLeft(c)
+  const out: Placed[] = []
+  let page = 0
+  let free = [y, y]
+  for (const label of labels) {
+    const high = words(label, [0, 0], width_mm - 2 * INSET_mm).gone + 2 * INSET_mm
+    const fits = (top: number) => top - high >= c.room.body.bottom || top === y
+    if (!free.some(fits)) [page, free] = [page + 1, [y, y]]
+    const column = fits(free[0]!) && (free[0]! >= free[1]! || !fits(free[1]!)) ? 0 : 1
+    const top = free[column]!
+    out.push({ page, left: x + column * (width_mm + BETWEEN_mm), top, high, label })
+    free = free.map((f, i) => (i === column ? f - high - BETWEEN_mm : f))
+  }
+  return out
+}
+
+const drawn = ({ left, top, high, label }: Placed, width_mm: number): Drawing => [
+  rectangle({ left, right: left + width_mm, bottom: top - high, top }, 'hidden'),
+  ...words(label, [left + INSET_mm, top - INSET_mm], width_mm - 2 * INSET_mm).drawing,
+]
 
 /** Labels to cut out: stock bottles, weak stocks, the tank. */
 export function labelsSheet(c: Context): Drafted {
@@ -155,20 +184,22 @@ export function labelsSheet(c: Context): Drafted {
   const { batch, stock } = c.facts.nutrients
   if (!isKnown(batch)) return { needs: [...new Set(batch.needs)] }
   const labels = [
-    ...(isKnown(stock) ? bottles(c, stock.known) : []),
+    ...(isKnown(stock) ? bottles(c, stock.known) : portions(c, batch.known)),
     ...weakStocks(c, batch.known),
     tank(c, batch.known),
   ]
   const title = c.say('labels-title')
-  const [, top] = topLeft(c)
+  const width_mm = (room(c) - BETWEEN_mm) / 2
+  const placed = packed(c, labels, width_mm)
+  const pages = Array.from({ length: placed.at(-1)!.page + 1 }, (_, i) => placed.filter((p) => p.page === i))
   return {
-    pages: (top > 0 ? flowed(c, rows(c, labels)) : []).map(
-      (drawing, i): Draft => ({
+    pages: pages.map(
+      (own, i): Draft => ({
         id: 'labels',
         title: i === 0 ? title : c.say('continued', { title }),
-        subtitle: c.say('labels-sub'),
-        scale: c.say('no-scale'),
-        drawing,
+        subtitle: c.say('labels-sub', { width: c.length(width_mm / 1000) }),
+        scale: c.say('full-size'),
+        drawing: own.flatMap((p) => drawn(p, width_mm)),
       }),
     ),
   }

@@ -5,6 +5,7 @@ import type { Phrase } from '../../findings/finding.ts'
 import { band, type Quantity, quantity } from '../../kernel/units.ts'
 import { isKnown } from '../../plan/known.ts'
 import { type EcScale, ecScales } from '../../tables/ec-scales.ts'
+import { feedConstants } from '../../tables/solvent.ts'
 import { type Display, decimals, shownText } from '../display.ts'
 import { fill } from '../words/fill.ts'
 import { placeName } from '../words/sentences.ts'
@@ -154,12 +155,21 @@ export function waterText({ blend }: NutrientsFacts, words: Words, display: Disp
   return `${told} ${fill(words.tables['feed-least-soft']!, slots)}`
 }
 
-/** One product in a bottle with its grams. */
+/** Mass to the step of the coarsest scale that shows it in twenty steps; in milligrams where none does. */
+function weighedText(mass_kg: number, steps_kg: readonly number[], display: Display): string {
+  const least = feedConstants.rows.weighable.value
+  const fit = steps_kg.filter((step) => mass_kg >= least * step)
+  if (fit.length > 0) return grams(mass_kg, digitsOf(Math.max(...fit)), display)
+  return mass_kg * GRAM >= 1 ? grams(mass_kg, 2, display) : `${decimals(mass_kg * 1e6, 0)} mg`
+}
+
+/** One product in a bottle with its mass. */
 export const contentLine = (
   { id, mass_kg_m3 }: { readonly id: string; readonly mass_kg_m3: number },
   bottle_m3: number,
+  steps_kg: readonly number[],
   display: Display,
-): string => `${grams(mass_kg_m3 * bottle_m3, 2, display)} ${id}`
+): string => `${weighedText(mass_kg_m3 * bottle_m3, steps_kg, display)} ${id}`
 
 /** Labels of the stock bottles, one a bottle. */
 export function stockTexts(
@@ -169,13 +179,13 @@ export function stockTexts(
   display: Display,
 ): readonly string[] {
   if (!isKnown(stock)) return []
-  const { bottles, factor, perFeed } = stock.known
+  const { bottles, factor, perFeed, steps_kg } = stock.known
   const bottle_m3 = volume_m3 ?? 1e-3
   return bottles.map(({ id, contents }) =>
     fill(words.tables['feed-stock']!, {
       ...{ bottle: id, factor: String(factor), dose: millilitres(perFeed / 1000, display) },
       volume: shownText(quantity(bottle_m3, 'm3'), display),
-      contents: contents.map((c) => contentLine(c, bottle_m3, display)).join(', '),
+      contents: contents.map((c) => contentLine(c, bottle_m3, steps_kg, display)).join(', '),
     }),
   )
 }
