@@ -8,6 +8,7 @@ import type { Plan } from '../../plan/plan.ts'
 import { pumpPractice } from '../../tables/hydraulic-pumps.ts'
 import { practiceRatios } from '../../tables/practice.ts'
 import { waterPathPractice } from '../../tables/water-path.ts'
+import { testChecks } from './checks-tests.ts'
 import type { FlowFacts, HydraulicsFacts, LiftFacts, PumpFacts } from './index.ts'
 import { boreUp, ofRange } from './levers.ts'
 import { fewerColumns, lowerColumn, strongerPump } from './levers-pump.ts'
@@ -125,54 +126,6 @@ const speed: Check<FlowFacts> = {
   ],
 }
 
-/** Times by which a stopwatch is misread: a lost nought. */
-const LOST_NOUGHT = 10
-
-const bucket: Check<PumpFacts> = {
-  id: 'hydraulics/bucket-test',
-  at: 'pump/tests',
-  source: 'common-practice',
-  applies: (plan) => (plan.pump?.tests?.length ?? 0) > 0,
-  judged: ({ tests, boxFlow_m3_s, boxHead_m }, plan, terms) =>
-    tests.map((t) => {
-      const height_m = plan.pump?.tests?.[t.index]?.outletHeight_m ?? 0
-      const time_s = plan.pump?.tests?.[t.index]?.time_s ?? 0
-      const meant_s = LOST_NOUGHT * time_s
-      return judge('hydraulics/bucket-test', quantity(t.flow_m3_s, 'm3_s'), {
-        ...terms,
-        at: `pump/tests/${t.index}`,
-        // As high as its largest head a pump gives nothing.
-        must: { max: height_m < boxHead_m ? boxFlow_m3_s : 0 },
-        slots: {
-          box: quantity(boxFlow_m3_s, 'm3_s'),
-          head: quantity(boxHead_m, 'm'),
-          height: quantity(height_m, 'm'),
-          time: quantity(time_s, 's'),
-          meant: quantity(meant_s, 's'),
-        },
-        levers: [among(`pump/tests/${t.index}/time`, [`${Number(meant_s.toPrecision(6))} s`])],
-      })
-    }),
-}
-
-const strength: Check<PumpFacts> = {
-  id: 'hydraulics/pump-strength',
-  at: 'pump/tests',
-  source: 'common-practice',
-  applies: (plan) => (plan.pump?.tests?.length ?? 0) > 1,
-  judged: ({ wear }, _plan, terms) => {
-    const last = wear?.strengths.at(-1)
-    if (wear === null || last === undefined) return []
-    return [
-      judge('hydraulics/pump-strength', quantity(last.strength, '1'), {
-        ...terms,
-        want: { min: waterPathPractice.rows.weakPump.value },
-        slots: { tests: wear.strengths.length },
-      }),
-    ]
-  },
-}
-
 const loose: Check<Tubes> = {
   id: 'hydraulics/loose-branches',
   at: 'riser/branches',
@@ -215,7 +168,7 @@ export function pumpChecks(plan: Plan, h: HydraulicsFacts): readonly Finding[] {
   const withCures: Known<Cures> = { known: { cures } }
   const lifted: Known<Lifted> = both(both(h.lift, h.pump), withCures)
   return [
-    ...checked([bucket, strength], h.pump, plan),
+    ...testChecks(plan, h),
     ...checked([lifts, staticShare], lifted, plan),
     ...checked([columnFlow, starved, spread, speed], both(h.flow, withCures), plan),
     ...checked([loose], h.tubes, plan),

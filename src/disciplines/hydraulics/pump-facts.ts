@@ -1,27 +1,16 @@
 import { isKnown, type Known, needed } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { pumpPractice } from '../../tables/hydraulic-pumps.ts'
-import { waterPathPractice } from '../../tables/water-path.ts'
-import { bucketFit, bucketFlow, bucketHead, type DatedTest, type WearRecord, wearRecord } from './equations-bucket.ts'
+import { statedPractice } from '../../tables/stated.ts'
+import { bucketFit, bucketFlow, bucketHead } from './equations-bucket.ts'
 import { pumpBand, pumpOfStrength, pumpStrength, wornPump } from './equations-pump.ts'
 import type { Run } from './network-tree.ts'
 import { lossAndSlope, pipeLaw } from './pipe-law.ts'
 import { compiledPump, type PumpCurve, type PumpPoint } from './pump-law.ts'
+import { type HeadAt, history, lastDay, misread, type TestFacts, type TestHistory, usable } from './pump-tests.ts'
 import { type Range, range } from './range.ts'
 
-/** A bucket test as computed. */
-export interface TestFacts {
-  /** Its place in the plan's list, from 0. */
-  readonly index: number
-  readonly on: string
-  readonly flow_m3_s: number
-  /** Head that the pump gave; null where the riser's loss is not known. */
-  readonly head_m: number | null
-  /** False where the flow, or the height of the outlet alone, is beyond what the box says the pump can give at all. */
-  readonly believable: boolean
-}
-
-export interface PumpFacts {
+export interface PumpFacts extends TestHistory {
   /** The two curves between which the pump lies. */
   readonly low: PumpCurve
   readonly high: PumpCurve
@@ -34,33 +23,49 @@ export interface PumpFacts {
   readonly tests: readonly TestFacts[]
   /** Against the box or the maker's curve, by the last tests; null without any. */
   readonly strength: Range | null
-  readonly wear: WearRecord | null
 }
 
-/** Days of a date written year-month-day, on the proleptic calendar; null for any other text. */
-export function dayNumber(text: string): number | null {
-  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text.trim())
-  if (!match) return null
-  const [year, month, day] = [Number(match[1]), Number(match[2]), Number(match[3])]
-  if (month < 1 || month > 12 || day < 1 || day > 31) return null
-  // A year that begins in March puts the leap day at its end.
-  const y = month <= 2 ? year - 1 : year
-  const m = (month + 9) % 12
-  return 365 * y + Math.floor(y / 4) - Math.floor(y / 100) + Math.floor(y / 400) + Math.floor((153 * m + 2) / 5) + day
+interface StatedPoint extends PumpPoint {
+  /** Its place in the plan's list, from 0. */
+  readonly index: number
 }
 
+/** A maker's curve as typed, and the two points between which its head rises most while the flow grows or stays. */
+export interface StatedCurve {
+  readonly points: readonly StatedPoint[]
+  /** 0 where it only falls. */
+  readonly rise_m: number
+  readonly below: StatedPoint
+  readonly above: StatedPoint
+  readonly largest_m: number
+}
+
+/** Points of the maker's curve by flow; null where there are fewer than two whole ones. */
+export function statedCurve(plan: Plan): StatedCurve | null {
+  const points = (plan.pump?.curve ?? [])
+    .flatMap(({ flow_m3_s, head_m }, index): StatedPoint[] =>
+      flow_m3_s === undefined || head_m === undefined ? [] : [{ index, flow_m3_s, head_m }],
+    )
+    .sort((a, b) => a.flow_m3_s - b.flow_m3_s || a.head_m - b.head_m)
+  if (points.length < 2) return null
+  let [rise_m, below, above, lowest] = [0, points[0]!, points[1]!, points[0]!]
+  for (const p of points.slice(1)) {
+    if (p.head_m - lowest.head_m > rise_m) [rise_m, below, above] = [p.head_m - lowest.head_m, lowest, p]
+    if (p.head_m < lowest.head_m) lowest = p
+  }
+  return { points, rise_m, below, above, largest_m: Math.max(...points.map((p) => p.head_m)) }
+}
+
+/** The curve to reckon with; null where it cannot be one: it rises, or stays level from end to end. */
 function makersCurve(plan: Plan): PumpCurve | null {
-  const byFlow = new Map<number, PumpPoint>()
-  for (const p of plan.pump?.curve ?? [])
-    if (p.flow_m3_s !== undefined && p.head_m !== undefined)
-      byFlow.set(p.flow_m3_s, { flow_m3_s: p.flow_m3_s, head_m: p.head_m })
-  const points = [...byFlow.values()].sort((a, b) => a.flow_m3_s - b.flow_m3_s)
+  const stated = statedCurve(plan)
+  if (stated === null) return null
+  const points = stated.points.filter((p, i) => p.flow_m3_s !== stated.points[i - 1]?.flow_m3_s)
   const falls = points.length >= 2 && points[0]!.head_m > points.at(-1)!.head_m
-  return falls ? { kind: 'points', points } : null
+  const hump_m = statedPractice.rows.curveHump.value * stated.largest_m
+  if (!falls || stated.rise_m > hump_m) return null
+  return { kind: 'points', points: points.map(({ flow_m3_s, head_m }) => ({ flow_m3_s, head_m })) }
 }
-
-/** Head that the pump gave in a test at a flow; null where the riser or the height is not known. */
-type HeadAt = (index: number, flow_m3_s: number) => number | null
 
 function headAt(plan: Plan, riser: Run | null, viscosity_m2_s: number): HeadAt {
   if (riser === null) return () => null
@@ -81,31 +86,6 @@ function testsOf(plan: Plan, at: HeadAt, box: Pick<PumpFacts, 'boxFlow_m3_s' | '
   })
 }
 
-/** The tests were the flow off by a share: through the same hose, so that the head moves with it. */
-const misread = (tests: readonly Usable[], factor: number, at: HeadAt): readonly PumpPoint[] =>
-  tests.map((t) => ({ flow_m3_s: t.flow_m3_s * factor, head_m: at(t.index, t.flow_m3_s * factor) ?? t.head_m }))
-
-type Usable = TestFacts & { readonly head_m: number }
-const usable = (t: TestFacts): t is Usable => t.believable && t.head_m !== null && t.head_m > 0
-
-/** The tests of the last day: what the pump is now. */
-function lastDay(tests: readonly Usable[]): readonly Usable[] {
-  const dated = tests.map((t) => ({ t, day: dayNumber(t.on) }))
-  const days = dated.flatMap((d) => (d.day === null ? [] : [d.day]))
-  if (days.length === 0) return tests.slice(-1)
-  const last = Math.max(...days)
-  return dated.filter((d) => d.day === last).map((d) => d.t)
-}
-
-function wearOf(curve: PumpCurve, tests: readonly Usable[]): WearRecord | null {
-  const dated = tests.map((t, i): DatedTest => ({ ...t, at_d: dayNumber(t.on) ?? i }))
-  const inDays = tests.every((t) => dayNumber(t.on) !== null)
-  if (tests.length < 2) return null
-  const record = wearRecord({ curve, tests: dated, leastStrength: waterPathPractice.rows.weakPump.value })
-  // Without dates the order alone tells wear from noise; a trend per day would be invented.
-  return inDays ? record : { ...record, trend_per_d: null, least_d: null }
-}
-
 const shutoffs = (low: PumpCurve, high: PumpCurve): Range =>
   range(compiledPump(low)(0).head_m, compiledPump(high)(0).head_m)
 
@@ -117,19 +97,19 @@ function fromCurve(
   box: Pick<PumpFacts, 'boxFlow_m3_s' | 'boxHead_m'>,
 ): PumpFacts {
   const good = tests.filter(usable)
-  const wear = wearOf(curve, good)
+  const told = history(curve, good, at)
   const error = pumpPractice.rows.bucketError.high
   const now = lastDay(good)
   if (now.length === 0) {
     const worn = wornPump({ curve, wornShare: plan.pump?.worn ?? 0 })
     const shutoff_m = shutoffs(worn, worn)
-    return { low: worn, high: worn, from: 'curve', shutoff_m, ...box, tests, strength: null, wear }
+    return { low: worn, high: worn, from: 'curve', shutoff_m, ...box, tests, strength: null, ...told }
   }
   const of = (factor: number) => misread(now, factor, at).map((point) => pumpStrength({ curve, point }))
   const strength = { low: Math.min(...of(1 - error)), high: Math.max(...of(1 + error)) }
   const low = pumpOfStrength({ curve, strength: strength.low })
   const high = pumpOfStrength({ curve, strength: strength.high })
-  return { low, high, from: 'tests', shutoff_m: shutoffs(low, high), ...box, tests, strength, wear }
+  return { low, high, from: 'tests', shutoff_m: shutoffs(low, high), ...box, tests, strength, ...told }
 }
 
 function fromBox(
@@ -141,8 +121,7 @@ function fromBox(
   const good = tests.filter(usable)
   const { low: straight, high: bent } = pumpPractice.rows.curveExponent
   const middle: PumpCurve = { kind: 'shape', ...box, exponent: (straight + bent) / 2 }
-  const wear = wearOf(middle, good)
-  const rest = { boxFlow_m3_s: box.runout_m3_s, boxHead_m: box.shutoff_m, tests, wear }
+  const rest = { boxFlow_m3_s: box.runout_m3_s, boxHead_m: box.shutoff_m, tests, ...history(middle, good, at) }
   const now = lastDay(good)
   if (now.length === 0) {
     const shapes = pumpBand(box)

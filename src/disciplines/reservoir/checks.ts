@@ -5,7 +5,9 @@ import { along } from '../../findings/levers.ts'
 import { band, quantity } from '../../kernel/units.ts'
 import { isKnown, type Known } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
+import { statedPractice } from '../../tables/stated.ts'
 import { waterPathPractice } from '../../tables/water-path.ts'
+import { lineFindings } from './checks-lines.ts'
 import type { ReservoirFacts } from './index.ts'
 
 const LITRE_m3 = 0.001
@@ -67,7 +69,7 @@ const order: Check<ReservoirFacts> = {
       judge('reservoir/low-below-fill', quantity(usable_m3.known, 'm3'), {
         ...terms,
         at: lowPlace(plan),
-        must: { min: Number.MIN_VALUE },
+        must: { min: statedPractice.rows.leastUsable.value },
         slots: { fill: quantity(fill, 'm3'), low: quantity(low, 'm3') },
         levers: line(plan, 'low', { level_m: 0.01, volume_m3: 0.01 * tank.brim_m3 }),
       }),
@@ -130,7 +132,7 @@ const days: Check<ReservoirFacts> = {
   id: 'reservoir/days',
   at: 'reservoir/container',
   source: 'common-practice',
-  judged: ({ days: between, use_m3_d, usable_m3 }, _plan, terms) => {
+  judged: ({ days: between, use_m3_d, usable_m3, tank }, plan, terms) => {
     if (!isKnown(between)) return [unknown('reservoir/days', { ...terms, needs: between.needs })]
     const use = isKnown(use_m3_d) ? use_m3_d.known : { low: 0, high: 0 }
     return [
@@ -141,6 +143,10 @@ const days: Check<ReservoirFacts> = {
           usable: quantity(Math.max(0, isKnown(usable_m3) ? usable_m3.known : 0), 'm3'),
           use: band(use.low, use.high, 'm3_d'),
         },
+        levers: [
+          ...line(plan, 'fill', { level_m: tank.depth_m, volume_m3: tank.brim_m3 }),
+          ...line(plan, 'low', { level_m: STEP_m, volume_m3: LITRE_m3 }),
+        ],
       }),
     ]
   },
@@ -160,5 +166,7 @@ const room: Check<ReservoirFacts> = {
 }
 
 /** Judges the tank and its two lines. */
-export const reservoirFindings = (plan: Plan, facts: Known<ReservoirFacts>): readonly Finding[] =>
-  checked([fits, order, drainBack, covered, days, room], facts, plan)
+export const reservoirFindings = (plan: Plan, facts: Known<ReservoirFacts>): readonly Finding[] => [
+  ...checked([fits, order, drainBack, covered, days, room], facts, plan),
+  ...lineFindings(plan, facts),
+]

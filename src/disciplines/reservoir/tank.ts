@@ -2,6 +2,7 @@ import type { Container } from '../../plan/container.ts'
 import { isKnown, type Known, needed } from '../../plan/known.ts'
 import { asBuilt } from '../../plan/pipe.ts'
 import type { Plan } from '../../plan/plan.ts'
+import { statedPractice } from '../../tables/stated.ts'
 import { waterPathPractice } from '../../tables/water-path.ts'
 import { grossVolume, type Standing, solutionLevel, solutionVolume, type Vessel, vesselDepth } from './vessel.ts'
 
@@ -43,7 +44,8 @@ function vesselOf(plan: Plan, c: Container): Vessel {
     return m.level_m > below.level_m && m.volume_m3 > below.volume_m3
   })
   // A measured table must reach the rim to stand for the tank; what lies above it is not guessed.
-  if (rising && (sorted.at(-1)?.level_m ?? 0) >= 0.5 * c.depth_m) return { shape: 'measured', marks: sorted }
+  if (rising && (sorted.at(-1)?.level_m ?? 0) >= statedPractice.rows.marksReach.value * c.depth_m)
+    return { shape: 'measured', marks: sorted }
   if (c.shape === 'round') return { shape: 'round', bottom_m: c.footLength_m, top_m: c.topLength_m, depth_m: c.depth_m }
   return {
     shape: 'box',

@@ -57,9 +57,25 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
   'hydraulics/pump-strength': {
     short: 'Pump as strong as it was',
     pass: 'The last bucket test shows {measured} of the first.',
-    watch: 'The last bucket test shows {measured} of the first; below {want} clean pump, filter and holes.',
+    watch: 'The last bucket test shows {measured} of the first. {advice}',
     fail: 'The last bucket test shows {measured} of the first.',
-    because: 'Over {tests} tests, each carried to its own lift, a fall means wear, scale or slime.',
+    because:
+      'Over {tests} tests, each carried to its own lift, a fall means wear, scale or slime. No pump grows stronger by itself.',
+  },
+  'hydraulics/tests-agree': {
+    short: 'Tests of a day agree',
+    pass: 'The bucket tests of {day} agree: the strongest shows {measured} times the weakest.',
+    watch: 'The bucket tests of {day} differ: the strongest shows {measured} times the weakest.',
+    fail: 'The bucket tests of {day} contradict each other: test {weak} gave {weakFlow} at {weakHeight}, test {strong} gave {strongFlow} at {strongHeight}, as if the pump were {measured} times as strong. Up to {must} a stopwatch explains. Take both again and strike out the wrong one.',
+    because: 'One pump has one strength on one day. Bucket and stopwatch miss the flow by 5 % at most, either way.',
+  },
+  'hydraulics/pump-curve': {
+    short: 'Maker’s curve can be true',
+    pass: 'The head of the maker’s curve falls while its flow grows, over all {points} points.',
+    watch:
+      'The maker’s curve rises from {lowHead} at {lowFlow} to {highHead} at {highFlow}. The hump is reckoned as level.',
+    fail: 'The maker’s curve rises by {measured}, from {lowHead} at {lowFlow} to {highHead} at {highFlow}; more than {must} is a slip. Look at both points: is a flow exchanged with another, or a head? The curve is left out.',
+    because: 'The more water a pump moves, the less head is left; a small hump near still water is all that occurs.',
   },
   'hydraulics/loose-branches': {
     short: 'All tubes hang together',

@@ -15,6 +15,28 @@ export const reservoir: Readonly<Record<string, FindingWords>> = {
     fail: 'The low line holds {low} and the fill line {fill}: nothing is left to use.',
     because: 'Only what lies between the two lines feeds the plants.',
   },
+  'reservoir/lines-agree': {
+    short: 'Line and litres agree',
+    pass: '{which} at {line} holds {there}; {measured} stand beside it.',
+    watch: '{which} at {line} holds {there}; {measured} stand beside it.',
+    fail: '{which} at {line} holds {there}, but {measured} stand beside it. The line counts. Measure again and correct one of them, or take one out.',
+    because: 'Level and volume follow from each other by the sizes of the tank, less what stands in it.',
+  },
+  'reservoir/marks-rise': {
+    short: 'Measured marks rise',
+    pass: 'Over {marks} marks the volume grows with the level.',
+    watch: 'Over {marks} marks the volume grows with the level.',
+    fail: 'At {highLevel} the mark says {highVolume}, below it at {lowLevel} it says {lowVolume}: water cannot grow less while it rises. Pour again between these two. The marks are left out.',
+    because: 'Each litre poured in lifts the water; two marks at one level say two things.',
+  },
+  'reservoir/marks-reach': {
+    short: 'Marks reach up the tank',
+    pass: 'The highest mark stands at {measured}, of a depth of {depth}.',
+    watch:
+      'The highest mark stands at {measured}, of a depth of {depth}: the tank is reckoned by its sizes until marks reach {want}. Pour on.',
+    fail: 'The highest mark stands at {measured}, above the rim at {depth}. Measure the depth or the mark again.',
+    because: 'What lies above the highest mark is not guessed from the marks below.',
+  },
   'reservoir/drain-back': {
     short: 'Tank takes what runs back',
     pass: 'When the pump stops at the fill line, the water rises to {measured}; the rim is at {rim}.',

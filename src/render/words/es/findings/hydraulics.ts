@@ -58,10 +58,26 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
   'hydraulics/pump-strength': {
     short: 'Bomba fuerte como antes',
     pass: 'La última prueba del cubo muestra {measured} de la primera.',
-    watch:
-      'La última prueba del cubo muestra {measured} de la primera; por debajo de {want} limpie bomba, filtro y agujeros.',
+    watch: 'La última prueba del cubo muestra {measured} de la primera. {advice}',
     fail: 'La última prueba del cubo muestra {measured} de la primera.',
-    because: 'En {tests} pruebas, cada una llevada a su propia elevación, una caída indica desgaste, cal o limo.',
+    because:
+      'En {tests} pruebas, cada una llevada a su propia elevación, una caída indica desgaste, cal o limo. Ninguna bomba se hace más fuerte por sí sola.',
+  },
+  'hydraulics/tests-agree': {
+    short: 'Pruebas de un día coinciden',
+    pass: 'Las pruebas del cubo del {day} coinciden: la más fuerte muestra {measured} veces la más débil.',
+    watch: 'Las pruebas del cubo del {day} difieren: la más fuerte muestra {measured} veces la más débil.',
+    fail: 'Las pruebas del cubo del {day} se contradicen: la prueba {weak} dio {weakFlow} a {weakHeight}, la prueba {strong} dio {strongFlow} a {strongHeight}, como si la bomba fuera {measured} veces más fuerte. Hasta {must} lo explica un cronómetro. Repita ambas y tache la equivocada.',
+    because: 'Una bomba tiene una sola fuerza en un día. Cubo y cronómetro yerran el caudal en un 5 % como máximo.',
+  },
+  'hydraulics/pump-curve': {
+    short: 'Curva de bomba creíble',
+    pass: 'La elevación de la curva del fabricante baja al crecer el caudal, en sus {points} puntos.',
+    watch:
+      'La curva del fabricante sube de {lowHead} con {lowFlow} a {highHead} con {highFlow}. La joroba se toma como llana.',
+    fail: 'La curva del fabricante sube {measured}, de {lowHead} con {lowFlow} a {highHead} con {highFlow}; más de {must} es un error. Mire ambos puntos: ¿se cambió un caudal por otro, o una elevación? La curva no se cuenta.',
+    because:
+      'Cuanta más agua mueve una bomba, menos elevación queda; solo ocurre una pequeña joroba cerca del agua quieta.',
   },
   'hydraulics/loose-branches': {
     short: 'Mangueras bien enlazadas',

@@ -15,6 +15,28 @@ export const reservoir: Readonly<Record<string, FindingWords>> = {
     fail: 'La línea mínima contiene {low} y la de llenado {fill}: no queda nada para usar.',
     because: 'Solo lo que hay entre las dos líneas alimenta las plantas.',
   },
+  'reservoir/lines-agree': {
+    short: 'Línea y litros coinciden',
+    pass: '{which} a {line} contiene {there}; al lado se dice {measured}.',
+    watch: '{which} a {line} contiene {there}; al lado se dice {measured}.',
+    fail: '{which} a {line} contiene {there}, pero al lado se dice {measured}. Vale la línea. Mida otra vez y corrija una de las dos, o quite una.',
+    because: 'Nivel y volumen se siguen uno de otro por las medidas del depósito, menos lo que está dentro.',
+  },
+  'reservoir/marks-rise': {
+    short: 'Las marcas medidas suben',
+    pass: 'En {marks} marcas el volumen crece con el nivel.',
+    watch: 'En {marks} marcas el volumen crece con el nivel.',
+    fail: 'A {highLevel} la marca dice {highVolume}, y más abajo, a {lowLevel}, dice {lowVolume}: el agua no puede menguar mientras sube. Vierta otra vez entre las dos. Las marcas no se cuentan.',
+    because: 'Cada litro vertido sube el agua; dos marcas en un nivel dicen dos cosas.',
+  },
+  'reservoir/marks-reach': {
+    short: 'Marcas bastante altas',
+    pass: 'La marca más alta está a {measured}, de una profundidad de {depth}.',
+    watch:
+      'La marca más alta está a {measured}, de una profundidad de {depth}: el depósito se calcula por sus medidas hasta que haya marcas a {want}. Siga vertiendo.',
+    fail: 'La marca más alta está a {measured}, por encima del borde a {depth}. Mida otra vez la profundidad o la marca.',
+    because: 'Lo que está por encima de la marca más alta no se adivina por las de abajo.',
+  },
   'reservoir/drain-back': {
     short: 'Cabe lo que vuelve',
     pass: 'Cuando la bomba para en la línea de llenado, el agua sube a {measured}; el borde está a {rim}.',
