@@ -135,7 +135,7 @@ function job(plan: Plan, options: EvaluateOptions) {
     }),
   )
   const reservoir = once(() => reservoirFacts(plan, { tank: tank(), held: hydraulics().held, layout: layout() }))
-  const water = once(() => waterFacts(plan, week))
+  const water = once(() => waterFacts(plan, { week, layout: layout(), templates: orNull(templates()) }))
   const day = once(() => {
     if (options.day === false) return null
     const { column_m3_s: flow, film } = hydraulics()
@@ -180,7 +180,8 @@ const judged = {
   reservoir: (plan, j) => reservoirFindings(plan, j.reservoir()),
   water: (plan, j) => {
     const reservoir = j.reservoir()
-    return waterFindings(plan, j.day(), isKnown(reservoir) ? reservoir.known.use_m3_d : reservoir)
+    const use = isKnown(reservoir) ? reservoir.known.use_m3_d : reservoir
+    return waterFindings(plan, j.day(), use, j.water().trapped)
   },
   structure: (plan, j) => structureFindings(plan, j.structure()),
   power: (plan, j) => powerFindings(plan, j.power()),

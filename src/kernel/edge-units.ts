@@ -107,6 +107,9 @@ export const edgeUnits: Readonly<Partial<Record<Unit, readonly EdgeUnit[]>>> = {
     { spell: ['g/L', 'g/l'], times: 1000 },
     { spell: ['ug/L', 'µg/L', 'μg/L'], over: 1000 },
   ],
+  dB: [{ spell: ['dB', 'dB(A)', 'dBA'] }],
+  K: [{ spell: ['K'] }, { spell: ['°F'], over: 1.8 }],
+  N_m: [{ spell: ['N m'] }, { spell: ['lbf ft'], times: POUND * 9.80665 * FOOT }],
   mol_m3: [{ spell: ['mmol/L', 'mmol/l', 'mM', 'mol/m3', 'mol/m³'] }, { spell: ['mol/L', 'M'], times: 1000 }],
   eq_m3: [{ spell: ['meq/L', 'meq/l', 'me/L', 'mval/L', 'eq/m3', 'eq/m³'] }],
   S_m: [

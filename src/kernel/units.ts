@@ -41,6 +41,7 @@ export const units = {
   mol_m2_d: 'daily light',
   W: 'power',
   VA: 'apparent power',
+  dB: 'sound level, weighted as ears hear it',
   W_m2: 'irradiance',
   W_m2_K: 'heat transfer',
   W_m2_K4: 'heat radiation',

@@ -68,6 +68,9 @@ const inchStyles: Readonly<Partial<Record<Unit, Style>>> = {
   kg: { unit: 'lb', digits: 1 },
   kg_m2: { unit: 'lb/ft2', digits: 0 },
   C: { unit: '°F', digits: 0 },
+  K: { unit: '°F', digits: 1 },
+  N: { unit: 'lbf', digits: 0 },
+  N_m: { unit: 'lbf ft', digits: 0 },
 }
 
 const styles: Readonly<Partial<Record<Unit, Style>>> = {
@@ -88,6 +91,7 @@ const styles: Readonly<Partial<Record<Unit, Style>>> = {
   eq_m3: { unit: 'meq/L', digits: 2 },
   S_m: { unit: 'mS/cm', digits: 2 },
   K: { unit: 'K', digits: 1 },
+  dB: { unit: 'dB', digits: 0 },
   N_m: { unit: 'N m', digits: 0 },
   V: { unit: 'V', digits: 0 },
   A: { unit: 'A', digits: 1 },

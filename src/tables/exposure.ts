@@ -23,6 +23,16 @@ export const solventLimits = table({
   },
 })
 
+export const roomNoise = table({
+  title: 'Noise in rooms',
+  columns: { level_dB: 'steady level that is to be kept below' },
+  source: 'WHO.noise',
+  rows: {
+    sleeping: { level_dB: 30 },
+    living: { level_dB: 35, note: 'dwellings by day, class rooms' },
+  },
+})
+
 export const dustLimits = table({
   title: 'PVC dust in the air',
   columns: {

@@ -8,27 +8,34 @@ import type { Plan } from '../../plan/plan.ts'
 import { safetyTemperatures } from '../../tables/exposure.ts'
 import { rootZone } from '../../tables/heat-day.ts'
 import { oxygenLevels } from '../../tables/oxygen.ts'
-import type { DayFacts } from './index.ts'
-import { isOutdoors } from './sky-facts.ts'
+import { placeFindings } from './checks-place.ts'
+import type { DayFacts, TrappedFacts } from './index.ts'
+import { hasSun } from './sky-facts.ts'
 
-const { wanted, bearable, frost } = rootZone.rows
+const { wanted, bearable } = rootZone.rows
 const legionella = safetyTemperatures.rows['legionella-favourable']
+
+/** Ice is frozen in bottles of a size, and no freezer of a household gives more than this in a night. */
+const BOTTLE_kg = 0.5
+const MOST_ICE_kg = 6
 
 /** What keeps the sun out, slows the day or lets the pump rest. */
 function coolers(plan: Plan): readonly Lever[] {
   const r = plan.reservoir
-  const sun = isOutdoors(plan)
+  const sun = hasSun(plan)
   const { timerOn_s, timerOff_s } = plan.pump ?? {}
   return [
     ...(sun && r?.shaded !== true ? [among('reservoir/shaded', [true])] : []),
     ...(sun && r?.colour !== 'white' ? [among('reservoir/colour', ['white', 'foil'])] : []),
     ...(sun && plan.column?.colour !== 'white' ? [among('column/colour', ['white'])] : []),
+    along('reservoir/ice/mass', MOST_ICE_kg, 'kg', BOTTLE_kg, r?.ice?.mass_kg ?? 0),
     ...(timerOn_s !== undefined && timerOff_s !== undefined ? [along('pump/timerOff', 4 * timerOn_s, 's', 300)] : []),
   ]
 }
 
+/** What helps most, whatever it costs; the ranking by price stands on the sheet. */
 const best = (d: DayFacts): Readonly<Record<string, FindingSlot>> => {
-  const first = d.cooling[0]
+  const first = d.cooling.toSorted((a, b) => b.cooler_K - a.cooler_K)[0]
   return {
     measure: { phrase: `cooling-${first?.id ?? 'none'}` },
     gain: quantity(Math.max(0, first?.cooler_K ?? 0), 'K'),
@@ -59,23 +66,57 @@ const hot: Check<DayFacts> = {
   },
 }
 
-/** Coldest hour of the coldest day, with the tank low. */
+/** Coldest hour of the coldest day, from a full tank to a low one. */
 const cold: Check<DayFacts> = {
   id: 'water/cold',
   at: 'reservoir',
   source: 'common-practice',
-  judged: (d, plan, terms) => [
-    judge('water/cold', quantity(d.cold.course.lowest_C, 'C'), {
-      ...terms,
-      must: { min: bearable.low_C },
-      want: { min: wanted.low_C },
-      slots: { hours: quantity(d.cold.colder_s, 's'), limit: quantity(wanted.low_C, 'C') },
-      levers: [
-        among('reservoir/insulation', ['20 mm', '40 mm']),
-        ...(plan.pump?.timerOff_s === undefined ? [] : [along('pump/timerOff', 0, 's', 300)]),
-      ],
-    }),
-  ],
+  judged: (d, plan, terms) => {
+    const [full, low] = [d.coldFull.course.lowest_C, d.coldLow.course.lowest_C]
+    return [
+      judge('water/cold', band(Math.min(full, low), Math.max(full, low), 'C'), {
+        ...terms,
+        must: { min: bearable.low_C },
+        want: { min: wanted.low_C },
+        slots: {
+          hours: quantity(Math.max(d.coldFull.colder_s, d.coldLow.colder_s), 's'),
+          limit: quantity(wanted.low_C, 'C'),
+        },
+        levers: [
+          among('reservoir/insulation', ['20 mm', '40 mm']),
+          ...(plan.pump?.timerOff_s === undefined ? [] : [along('pump/timerOff', 0, 's', 300)]),
+        ],
+      }),
+    ]
+  },
+}
+
+/** Ice of the plan against what its tank can take. */
+const ice: Check<DayFacts> = {
+  id: 'water/ice',
+  at: 'reservoir/ice/mass',
+  source: 'derived.heat-balance',
+  applies: (plan) => (plan.reservoir?.ice?.mass_kg ?? 0) > 0,
+  judged: (d, _plan, terms) => {
+    const i = d.ice
+    if (i === null) return []
+    return [
+      judge('water/ice', quantity(i.mass_kg, 'kg'), {
+        ...terms,
+        must: { max: i.bearable_kg },
+        want: { max: i.wanted_kg },
+        slots: {
+          water: quantity(i.water_m3, 'm3'),
+          without: quantity(i.without_C, 'C'),
+          with: quantity(d.hotLow.course.highest_C, 'C'),
+          coldest: quantity(d.hotLow.course.lowest_C, 'C'),
+          enough: quantity(i.wanted_kg, 'kg'),
+          more: { phrase: i.outweighs ? 'ice-more' : 'ice-much' },
+        },
+        levers: [along('reservoir/ice/mass', BOTTLE_kg, 'kg', BOTTLE_kg)],
+      }),
+    ]
+  },
 }
 
 /** The band in which the bacterium of warm water grows: authorities decide, rootfall only says so. */
@@ -120,7 +161,7 @@ const oxygen: Check<DayFacts> = {
   },
 }
 
-const dayChecks: readonly Check<DayFacts>[] = [hot, cold, warm, oxygen]
+const dayChecks: readonly Check<DayFacts>[] = [hot, cold, ice, warm, oxygen]
 
 /** Colours and sun that nobody stated: the worst stood in for them, and that is said. */
 function assumed(d: DayFacts): readonly Finding[] {
@@ -128,40 +169,13 @@ function assumed(d: DayFacts): readonly Finding[] {
   return [unknown('water/assumed', { at: d.assumed[0]!, source: 'common-practice', needs: d.assumed })]
 }
 
-/** Air that may freeze what stands in hose and pockets. */
-function freezing(plan: Plan): readonly Finding[] {
-  const airLow_C = plan.place?.airLow_C
-  if (airLow_C === undefined || !isOutdoors(plan)) return []
-  return [
-    judge('water/frost', quantity(airLow_C, 'C'), {
-      at: 'place/airLow',
-      source: 'common-practice',
-      must: { min: frost.low_C },
-      want: { min: frost.high_C },
-    }),
-  ]
-}
-
-/** Water that plants give to the air of a room in a day; for the reader to weigh, since rooms differ. */
-function roomAir(plan: Plan, use: Known<{ readonly low: number; readonly high: number }>): readonly Finding[] {
-  if (isOutdoors(plan) || !isKnown(use)) return []
-  const columns = plan.towers?.count ?? 1
-  const tanks = Math.ceil(columns / (plan.towers?.perPump ?? columns))
-  return [
-    judge('water/room-air', band(use.known.low * tanks, use.known.high * tanks, 'm3_d'), {
-      at: 'crops',
-      source: 'common-practice',
-    }),
-  ]
-}
-
 /** Verdicts on heat and oxygen; those of a day only where it was reckoned. */
 export const waterFindings = (
   plan: Plan,
   day: Known<DayFacts> | null,
   use_m3_d: Known<{ readonly low: number; readonly high: number }>,
+  trapped: Known<TrappedFacts>,
 ): readonly Finding[] => [
   ...(day === null ? [] : [...checked(dayChecks, day, plan), ...(isKnown(day) ? assumed(day.known) : [])]),
-  ...freezing(plan),
-  ...roomAir(plan, use_m3_d),
+  ...placeFindings(plan, { use_m3_d, trapped }),
 ]

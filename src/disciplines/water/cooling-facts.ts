@@ -4,10 +4,10 @@ import { heatPractice } from '../../tables/heat-day.ts'
 import { shades } from '../../tables/surfaces.ts'
 import { iced, rankedCooling, shaded } from './cooling.ts'
 import type { SolutionDay } from './day.ts'
-import type { SkyFacts } from './sky-facts.ts'
-import { type DayOf, type HeatNeeds, solutionDay } from './tank-day.ts'
+import { hasSun, type SkyFacts } from './sky-facts.ts'
+import { type DayOf, type HeatNeeds, pumpDuty, solutionDay } from './tank-day.ts'
 
-export type CoolingId = 'foil' | 'white' | 'shade' | 'foam' | 'full' | 'ice'
+export type CoolingId = 'foil' | 'white' | 'shade' | 'foam' | 'full' | 'rest' | 'ice'
 
 /** What one measure does to the warmest hour of the hot day with the tank low. */
 export interface Cooling {
@@ -40,16 +40,19 @@ function daysAfter(g: Given): readonly { readonly id: CoolingId; readonly day: K
   const again = (change: NonNullable<Plan['reservoir']>) => solutionDay(withTank(plan, change), sky, needs, day)
   const { bottles, bottle, freezer, bottlesAt, sleeve } = heatPractice.rows
   const ice = [{ at_s: bottlesAt.value, mass_kg: bottles.value * bottle.value, ice_C: freezer.value }]
-  const bright = r?.colour === 'foil'
+  // Where no sun comes, nothing is gained by keeping it off.
+  const bright = r?.colour === 'foil' || !hasSun(plan)
+  const rested = { ...plan, pump: { ...plan.pump, timerOn_s: pumpDuty(plan), timerOff_s: 2 - pumpDuty(plan) } }
   const shade = shades.rows['board-or-skirt'].transmittance
   return [
     ...(bright ? [] : [{ id: 'foil' as const, day: again({ colour: 'foil' }) }]),
     ...(bright || r?.colour === 'white' ? [] : [{ id: 'white' as const, day: again({ colour: 'white' }) }]),
-    ...(r?.shaded === true
+    ...(r?.shaded === true || !hasSun(plan)
       ? []
       : [{ id: 'shade' as const, day: { known: shaded({ day: base, transmittance: shade }) } }]),
     { id: 'foam', day: again({ insulation_m: (r?.insulation_m ?? 0) + sleeve.value }) },
     ...(full === null ? [] : [{ id: 'full' as const, day: { known: full } }]),
+    { id: 'rest', day: solutionDay(rested, sky, needs, day) },
     { id: 'ice', day: { known: iced({ day: base, ice }) } },
   ]
 }
@@ -62,6 +65,7 @@ function pricesOf(plan: Plan): Readonly<Record<CoolingId, number | null>> {
     shade: p?.shade ?? null,
     foam: p?.insulation ?? null,
     full: 0,
+    rest: 0,
     ice: p?.ice ?? null,
   }
 }

@@ -124,6 +124,41 @@ export function netRadiation(given: { readonly sun_W_m2: number; readonly skyLos
   return 0.77 * Rs - Rnl
 }
 
+/** A moment of the day by a clock, at a place. */
+interface Moment {
+  readonly dayOfYear: number
+  readonly clock_s: number
+  readonly west_rad: number
+  readonly clockWest_rad: number
+}
+
+/** Angle of the sun past noon: equations 31 to 33 of the source. */
+function hourAngle({ dayOfYear: J, clock_s, west_rad, clockWest_rad }: Moment): number {
+  const b = (2 * Math.PI * (J - 81)) / 364
+  const Sc = 0.1645 * Math.sin(2 * b) - 0.1255 * Math.cos(b) - 0.025 * Math.sin(b)
+  const solar = clock_s / 3600 + (0.06667 * (clockWest_rad - west_rad) * 180) / Math.PI + Sc
+  return (Math.PI / 12) * (solar - 12)
+}
+
+/**
+ * Compass bearing of the sun.
+ *
+ *   A = atan2(-sin ω, tan δ cos φ - sin φ cos ω)
+ *
+ * Symbols  A bearing from north through east [rad], ω hour angle [rad], δ declination [rad], φ latitude [rad]
+ * Valid    declination and hour angle as for the radiation: within a degree and a half; unsure where the sun stands
+ *          overhead
+ * Source   USNO.sun-position, spherical triangle; hour angle and declination of Allen1998.FAO56
+ * Throws   RangeError where latitude or day do not exist
+ */
+export function sunBearing(given: SunDay & Moment): number {
+  const φ = given.latitude_rad
+  const { δ } = sunOfDay(given)
+  const ω = hourAngle(given)
+  const A = Math.atan2(-Math.sin(ω), Math.tan(δ) * Math.cos(φ) - Math.sin(φ) * Math.cos(ω))
+  return A < 0 ? A + 2 * Math.PI : A
+}
+
 /**
  * Sunshine above the air on level ground, mean of an hour.
  *
@@ -138,15 +173,10 @@ export function netRadiation(given: { readonly sun_W_m2: number; readonly skyLos
  * Source   Allen1998.FAO56, equations 28 to 33
  * Throws   RangeError where latitude or day do not exist
  */
-export function sunAboveAirHour(
-  given: SunDay & { readonly clock_s: number; readonly west_rad: number; readonly clockWest_rad: number },
-): number {
+export function sunAboveAirHour(given: SunDay & Moment): number {
   const { latitude_rad: φ, dayOfYear: J, clock_s, west_rad, clockWest_rad } = given
   const { dr, δ, ωs } = sunOfDay(given)
-  const b = (2 * Math.PI * (J - 81)) / 364
-  const Sc = 0.1645 * Math.sin(2 * b) - 0.1255 * Math.cos(b) - 0.025 * Math.sin(b)
-  const solar = clock_s / 3600 + (0.06667 * (clockWest_rad - west_rad) * 180) / Math.PI + Sc
-  const ω = (Math.PI / 12) * (solar - 12)
+  const ω = hourAngle({ dayOfYear: J, clock_s, west_rad, clockWest_rad })
   const clip = (angle: number) => Math.min(ωs, Math.max(-ωs, angle))
   const [ω1, ω2] = [clip(ω - Math.PI / 24), clip(ω + Math.PI / 24)]
   const Ra =

@@ -43,3 +43,30 @@ export function wallSun(given: {
   const cot = s < leastSine ? 0 : Math.sqrt(1 - s * s) / s
   return R * (((1 - f) * cot) / Math.PI + f / 2 + a / 2)
 }
+
+/**
+ * Sun where one side of the place is closed: beam only while the sun stands on the open side, half of the sky.
+ *
+ *   level ground: I = [(1 - f) b + f/2] R
+ *   upright wall: I = (1 - f) b R cot h/π + (f/2 + a/2) R/2
+ *
+ * Symbols  I sun [W/m2], R sun on open level ground [W/m2], f diffuse share [1], b share of the time that the sun stands
+ *          on the open side [1], h height of the sun [rad], a share that the ground throws back [1]
+ * Valid    closed side high and wide, and as far as the tower is small against it
+ * Source   derived.round-wall, half of an even sky
+ * Throws   RangeError where the sun is negative or a share lies outside of 0 to 1
+ */
+export function halfOpenSun(given: {
+  readonly ground_W_m2: number
+  readonly heightSine: number
+  readonly diffuseShare: number
+  readonly albedo: number
+  readonly leastSine: number
+  readonly openShare: number
+}): { readonly ground_W_m2: number; readonly wall_W_m2: number } {
+  const { ground_W_m2: R, diffuseShare: f, albedo: a, openShare: b } = given
+  if (!(b >= 0 && b <= 1)) throw new RangeError(`halfOpenSun: b = ${b} is no share`)
+  const whole = wallSun(given)
+  const even = (f / 2 + a / 2) * R
+  return { ground_W_m2: ((1 - f) * b + f / 2) * R, wall_W_m2: (whole - even) * b + even / 2 }
+}

@@ -6,10 +6,12 @@ import type { TemplatesFacts } from '../templates/index.ts'
 import { type Cooling, coolingFacts } from './cooling-facts.ts'
 import { type SolutionCourse, type SolutionDay, timeBeyond } from './day.ts'
 import { solutionCourse } from './equations-day.ts'
+import { type IceFacts, iceFacts } from './ice-facts.ts'
 import { type OxygenFacts, oxygenFacts, saturationOf } from './oxygen-facts.ts'
-import { isOutdoors, type SkyFacts, skyFacts } from './sky-facts.ts'
+import { type PlaceKind, type SkyFacts, skyFacts } from './sky-facts.ts'
 import { type DayOf, type HeatNeeds, solutionDay } from './tank-day.ts'
 import { hotNight, type ThirstFacts, thirstFacts } from './thirst-facts.ts'
+import { type TrappedFacts, trappedFacts } from './trapped-facts.ts'
 
 /** Oxygen and temperature through a day, as drawn. */
 export interface DayCourse {
@@ -24,10 +26,15 @@ export interface DayCourse {
 }
 
 export interface DayFacts {
-  /** The hot day with the tank full and low, the cold one with it low. */
+  /** The hot day and the cold one, each with the tank full and low. */
   readonly hotFull: DayCourse
   readonly hotLow: DayCourse
-  readonly cold: DayCourse
+  readonly coldFull: DayCourse
+  readonly coldLow: DayCourse
+  /** Sun is part of the hot day. */
+  readonly sunny: boolean
+  /** Ice of the plan against what the tank at its low line can take; null without any. */
+  readonly ice: IceFacts | null
   readonly oxygen: Known<OxygenFacts>
   readonly cooling: readonly Cooling[]
   /** Fields of the plan that are missing, for which the worst case stood in. */
@@ -38,6 +45,8 @@ export interface DayFacts {
 export interface WaterFacts {
   readonly sky: SkyFacts
   readonly thirst: Known<ThirstFacts>
+  /** What freezes where it stands. */
+  readonly trapped: Known<TrappedFacts>
 }
 
 /** What heat needs of the neighbours' facts. */
@@ -57,9 +66,12 @@ export const heatNeeds = (given: {
 
 const isSunny = (sky: SkyFacts): boolean => sky.wall_W_m2.some((s) => s > 0)
 
-export function waterFacts(plan: Plan, week: number): WaterFacts {
+export function waterFacts(
+  plan: Plan,
+  given: { readonly week: number; readonly layout: Known<LayoutFacts>; readonly templates: TemplatesFacts | null },
+): WaterFacts {
   const sky = skyFacts(plan)
-  return { sky, thirst: thirstFacts(plan, sky, week) }
+  return { sky, thirst: thirstFacts(plan, sky, given.week), trapped: trappedFacts(plan, given) }
 }
 
 function assumedOf(plan: Plan, sky: SkyFacts): readonly string[] {
@@ -106,24 +118,29 @@ export function dayFacts(
     sunny: true,
     level,
   })
-  const coldDay: DayOf = {
+  const chilly = (level: DayOf['level']): DayOf => ({
     lowest_C,
     highest_C: Math.min(highest_C, lowest_C + heatPractice.rows.swing.value),
     sunny: false,
-    level: low.known,
-  }
+    level,
+  })
   const full = solutionDay(plan, sky, given, hot(fill.known))
   const base = solutionDay(plan, sky, given, hot(low.known))
-  const cold = solutionDay(plan, sky, given, coldDay)
+  const coldFull = solutionDay(plan, sky, given, chilly(fill.known))
+  const coldLow = solutionDay(plan, sky, given, chilly(low.known))
   if (!isKnown(full)) return full
   if (!isKnown(base)) return base
-  if (!isKnown(cold)) return cold
+  if (!isKnown(coldFull)) return coldFull
+  if (!isKnown(coldLow)) return coldLow
   const hotLow = courseOf(plan, sky, base.known, 'low')
   return {
     known: {
       hotFull: courseOf(plan, sky, full.known, 'fill'),
       hotLow,
-      cold: courseOf(plan, sky, cold.known, 'low'),
+      coldFull: courseOf(plan, sky, coldFull.known, 'fill'),
+      coldLow: courseOf(plan, sky, coldLow.known, 'low'),
+      sunny: sky.sunny,
+      ice: iceFacts(plan, base.known),
       oxygen: oxygenFacts(plan, { ...given, temperature_C: hotLow.course.highest_C, level_m: low.known.level_m }),
       cooling: coolingFacts({ plan, sky, needs: given, day: hot(low.known), base: base.known, full: full.known }),
       assumed: assumedOf(plan, sky),
@@ -131,4 +148,4 @@ export function dayFacts(
   }
 }
 
-export { type Cooling, type HeatNeeds, isOutdoors, type OxygenFacts, type SkyFacts, type ThirstFacts }
+export type { Cooling, HeatNeeds, IceFacts, OxygenFacts, PlaceKind, SkyFacts, ThirstFacts, TrappedFacts }

@@ -12,6 +12,7 @@ import { airThroughDay, type SolutionDay, type SunlitWall } from './day.ts'
 import { saturationPressure } from './equations-air.ts'
 import { buriedConductance, groundConductance, radiationFilm, wallConductance } from './equations-heat.ts'
 import { skyLoss } from './equations-sun.ts'
+import { iceNeeded } from './equations-tank.ts'
 import type { SkyFacts } from './sky-facts.ts'
 
 /** What facts of other disciplines the heat of the solution needs. */
@@ -38,6 +39,7 @@ const FILM_W_m2_K = {
 /** Mean temperature of a surface in the sun, for the part of its film that is radiation. */
 const SURFACE_C = 30
 const EMITTANCE = 0.9
+const DAY_s = 86_400
 
 /** One day: which air, whether the sun shines, how much water. */
 export interface DayOf {
@@ -96,7 +98,7 @@ function openSky(plan: Plan, sky: SkyFacts, { highest_C, lowest_C }: DayOf): num
   const humidity = plan.place?.humidity
   if (!sky.outdoors || humidity === undefined) return 0
   const vapour_Pa = humidity * saturationPressure({ temperature_C: highest_C })
-  return Math.max(0, skyLoss({ highest_C, lowest_C, vapour_Pa, clearShare: 1 })) * (plan.place?.sun ?? 1)
+  return Math.max(0, skyLoss({ highest_C, lowest_C, vapour_Pa, clearShare: 1 })) * sky.reaches
 }
 
 /** Girth and plan of the tank, means over its depth. */
@@ -208,6 +210,17 @@ function breath(plan: Plan, sky: SkyFacts, needs: HeatNeeds, day: DayOf, columns
   }
 }
 
+/** Bottles of the plan by hour. More than would freeze the tank is not reckoned: that much is a finding of its own. */
+export function iceOf(plan: Plan, start_C: number, volume_m3: number): SolutionDay['ice'] {
+  const { mass_kg = 0, at = [] } = plan.reservoir?.ice ?? {}
+  if (!(mass_kg > 0)) return []
+  const { bottlesAt, freezer } = heatPractice.rows
+  const hours = at.length > 0 ? at : [bottlesAt.value]
+  const most_kg = iceNeeded({ volume_m3, start_C: Math.max(0, start_C), wanted_C: 0, ice_C: freezer.value })
+  const each_kg = Math.min(mass_kg, most_kg) / hours.length
+  return hours.map((at_s) => ({ at_s: Math.min(at_s, DAY_s - 1), mass_kg: each_kg, ice_C: freezer.value }))
+}
+
 /** Less than this has no day of its own: it follows the air at once. */
 const PUDDLE_m3 = 1e-4
 
@@ -233,7 +246,7 @@ export function solutionDay(plan: Plan, sky: SkyFacts, needs: HeatNeeds, day: Da
       pump_W: [power_W * pumpDuty(plan)],
       ground: groundOf(plan, size, needs.tank.known.depth_m, mean_C),
       evaporation: breath(plan, sky, needs, day, columns),
-      ice: [],
+      ice: day.sunny ? iceOf(plan, day.highest_C, day.level.volume_m3) : [],
     },
   }
 }

@@ -13,10 +13,10 @@ export interface ThirstFacts {
 }
 
 export function thirstFacts(plan: Plan, sky: SkyFacts, week: number): Known<ThirstFacts> {
-  const { airHigh_C: highest_C, airLow_C, hotNight_C, sun } = plan.place ?? {}
+  const { airHigh_C: highest_C, airLow_C, hotNight_C } = plan.place ?? {}
   if (highest_C === undefined) return { needs: ['place/airHigh'] }
   const lowest_C = hotNight(highest_C, airLow_C, hotNight_C)
-  const sunAboveAir_W_m2 = sky.aboveAir_W_m2 * (sky.outdoors ? (sun ?? 1) : 0)
+  const sunAboveAir_W_m2 = sky.aboveAir_W_m2 * (sky.sunny ? sky.reaches : 0)
   const reference_kg_m2_d = referenceThirstHargreaves({ highest_C, lowest_C, sunAboveAir_W_m2 })
   const rows = Object.values(siteMasses.rows)
   const row = rows.reduce((a, b) => (Math.abs(b.week - week) < Math.abs(a.week - week) ? b : a))

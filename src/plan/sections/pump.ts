@@ -14,6 +14,7 @@ export const pump = section('The pump: what its box says, and what a bucket says
   ),
   worn: quantity('1', { min: 0, max: 0.6, example: '10 %', about: 'Head and flow lost to wear.' }),
   power: quantity('W', { min: 0.5, max: 3000, example: '35 W', about: 'Power drawn.' }),
+  noise: quantity('dB', { min: 0, max: 130, example: '35 dB', about: 'Sound level on its label, at one metre.' }),
   supply: choice(['mains', '12 V', '24 V'], 'What feeds it.'),
   minimumDepth: quantity('m', {
     min: 0,

@@ -61,5 +61,25 @@ export const reservoir = section('The tank at the foot: pump in it, column over 
   insulation: quantity('m', { min: 0, max: 0.5, example: '20 mm', about: 'Foam around the tank.' }),
   buried: quantity('1', { min: 0, max: 1, example: '50 %', about: 'Share of the tank’s height below ground.' }),
   airStone: quantity('m3_s', { min: 0, max: 0.01, example: '2 L/min', about: 'Air pumped through a stone.' }),
+  ice: section('Frozen bottles put into the tank on hot days.', {
+    mass: quantity('kg', { min: 0, max: 500, example: '2 kg', about: 'Ice of a whole day, all bottles together.' }),
+    at: list(
+      quantity('s', { min: 0, max: 86_400, example: '11 h', about: 'Hour of the day by the sun, from midnight.' }),
+      24,
+      'Hours at which equal shares go in; late in the morning where absent.',
+    ),
+  }),
+  gap: quantity('m', {
+    min: 0,
+    max: 0.5,
+    example: '6 mm',
+    about: 'Widest gap through which something could get into the tank: notch of the cord, lid, overflow, joints.',
+  }),
+  mesh: quantity('m', {
+    min: 0.0001,
+    max: 0.05,
+    example: '1 mm',
+    about: 'Opening of the mesh that covers those gaps.',
+  }),
   note: text('Anything to remember.'),
 })

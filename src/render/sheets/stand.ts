@@ -1,6 +1,6 @@
 import type { TippingFacts } from '../../disciplines/structure/index.ts'
 import type { DayFacts } from '../../disciplines/water/index.ts'
-import { type Quantity, quantity } from '../../kernel/units.ts'
+import { band, type Quantity, quantity } from '../../kernel/units.ts'
 import { orNull } from '../../plan/known.ts'
 import { bounds } from '../drawing/bounds.ts'
 import type { Drawing } from '../drawing/primitives.ts'
@@ -29,16 +29,17 @@ export function tippingRows(c: Context, t: TippingFacts): readonly Row[] {
     n === null || n === undefined ? null : c.shown(quantity(n, unit))
   const times = (n: number | null) =>
     n === null ? null : c.say('times', { n: n.toFixed(1).replace('.', c.display.decimal) })
+  const windy = t.gust_m_s > 0
   const weak = t.worst.ratio !== null && t.worst.ratio < t.wanted
   const masses = orNull(mass)
   const strap_N = Math.max(t.strap.wind_N, t.strap.people_N)
   return [
     [c.say('num-mass-full'), shown(masses?.full_kg, 'kg')],
     [c.say('num-mass-low'), shown(masses?.low_kg, 'kg')],
-    [c.say('num-ratio-full'), times(t.atFill.ratio)],
-    [c.say('num-ratio-low'), times(t.atLow.ratio)],
-    [c.say('num-falls'), c.facts.water.sky.outdoors ? shown(t.worst.falls_m_s, 'm_s') : null],
-    [c.say('num-child'), c.plan.place?.children === true ? times(t.child.low) : null],
+    [c.say('num-ratio-full'), windy ? times(t.atFill.ratio) : null],
+    [c.say('num-ratio-low'), windy ? times(t.atLow.ratio) : null],
+    [c.say('num-falls'), windy ? shown(t.worst.falls_m_s, 'm_s') : null],
+    [c.say('num-child'), c.plan.place?.children === true || !windy ? times(t.child.low) : null],
     [c.say('num-strap'), strap_N > 0 ? shown(strap_N, 'N') : null],
     [c.say('num-strap-at'), strap_N > 0 ? c.shown(quantity(t.strap.height_m, 'm')) : null],
     [c.say('num-ballast'), weak ? shown(t.ballast_kg, 'kg') : null],
@@ -50,10 +51,13 @@ export function tippingRows(c: Context, t: TippingFacts): readonly Row[] {
 export function dayRows(c: Context, d: DayFacts): readonly Row[] {
   const oxygen = orNull(d.oxygen)
   const warm = d.hotLow.warmer_s
+  const cold = [d.coldFull.course.lowest_C, d.coldLow.course.lowest_C]
+  const coldest = band(Math.min(...cold), Math.max(...cold), 'C')
   return [
     [c.say('num-warmest'), c.shown(quantity(d.hotLow.course.highest_C, 'C'))],
     [c.say('num-warmest-full'), c.shown(quantity(d.hotFull.course.highest_C, 'C'))],
     [c.say('num-warmer'), warm > 0 ? c.shown(quantity(warm, 's')) : null],
+    [c.say('num-coldest'), c.shown(coldest)],
     [c.say('num-oxygen'), oxygen === null ? null : c.shown(quantity(oxygen.saturation_g_m3, 'g_m3'))],
   ]
 }
@@ -82,7 +86,13 @@ function standPart(c: Context, t: TippingFacts, top: number): Part {
   const left = chart === null ? body.left : c.room.drawing.right - width_mm
   const list = numbers({ at: [left, top], width_mm, heading: c.say('key-numbers'), rows: tippingRows(c, t) })
   const own =
-    chart === null ? paragraph({ at: [left, top - list.height_mm - 4], width_mm, text: c.say('stand-own') }) : null
+    chart === null
+      ? paragraph({
+          at: [left, top - list.height_mm - 4],
+          width_mm,
+          text: c.say(t.gust_m_s > 0 ? 'stand-own' : 'stand-still'),
+        })
+      : null
   const low = Math.min(bounds(put)?.bottom ?? top, top - list.height_mm - (own === null ? 0 : own.height_mm + 4))
   return {
     drawing: [
@@ -110,10 +120,16 @@ function dayPart(c: Context, d: DayFacts, top: number, floor: number): Part {
     at: [left, below],
     width_mm,
     heading: c.say(priced(d) ? 'num-best-buy' : 'num-cooling'),
-    rows: coolingRows(c, d),
+    // Who is cool enough is not advised to cool.
+    rows: d.hotLow.warmer_s > 0 ? coolingRows(c, d) : [],
   })
   return {
-    drawing: [...caption([body.left, top - 3], c.say('figure-day')), ...put, ...list.drawing, ...cooling.drawing],
+    drawing: [
+      ...caption([body.left, top - 3], c.say(`figure-day-${c.facts.water.sky.kind}`)),
+      ...put,
+      ...list.drawing,
+      ...cooling.drawing,
+    ],
     low: bounds(put)!.bottom,
   }
 }
@@ -132,7 +148,9 @@ function deeds(c: Context, t: TippingFacts | null, d: DayFacts | null): readonly
         ]
       : []),
     ...(refill !== null && refill > low ? [c.say('stand-refill', { volume: c.shown(quantity(refill, 'm3')) })] : []),
-    ...(d === null ? [] : [c.say('day-note', { unit: c.display.lengths === 'in' ? '°F' : '°C' })]),
+    ...(d === null
+      ? []
+      : [c.say(`day-note-${c.facts.water.sky.kind}`, { unit: c.display.lengths === 'in' ? '°F' : '°C' })]),
   ]
 }
 

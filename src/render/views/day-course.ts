@@ -108,7 +108,7 @@ function oxygens(f: Frame, facts: DayFacts, words: StandChartWords): Drawing {
       f,
       TICKS,
       { unit: 'g_m3', shown: 'mg/L', name: words.oxygen },
-      { x: words.hour, y: `${words.oxygen}, mg/L` },
+      { x: facts.sunny ? words.hour : words.hourInside, y: `${words.oxygen}, mg/L` },
     ),
     ...tags({
       names,

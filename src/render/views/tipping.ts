@@ -80,7 +80,7 @@ function names({ f, facts, words, display, free, falls, younger, refill }: Drawn
 
 /**
  * Gust against water in the tank: where the tower stands free, where it needs a strap, where it falls, for plants of
- * three ages. Null for a column on a foot of its own, whose weight does not change with the water.
+ * three ages. Null for a column on a foot of its own, whose weight does not change with the water, and without wind.
  */
 export function tippingChart(given: {
   readonly facts: TippingFacts
@@ -92,7 +92,8 @@ export function tippingChart(given: {
   const { facts, words, display, width_mm, height_mm } = given
   const volumes = facts.cells.map((c) => c.level.volume_m3)
   const [low, high] = [Math.min(...volumes), Math.max(...volumes)]
-  if (!(high > low)) return null
+  // Where no wind comes, a chart of gusts would tell of a danger that is none.
+  if (!(high > low) || facts.gust_m_s <= 0) return null
   const most_m_s = Math.max(LEAST_m_s, facts.gust_m_s * BEYOND)
   const f: Frame = { left_mm: 0, bottom_mm: 0, width_mm, height_mm, x: [0, most_m_s], y: [low, high] }
   const free = curve(f, facts, facts.oldest, 'free_m_s')

@@ -218,6 +218,42 @@ export const physicsSources = sourcesOf({
     where: 'exact solution of dC/dt = KLa (C* - C) - r',
     read: null,
   },
+  'derived.trapped': {
+    kind: 'derived',
+    cite: 'Water that stands in a slanted tube between its inner end and its lip',
+    where: 'integral over chords of the bore; for a formed pocket the cone that its former leaves at most',
+    read: null,
+  },
+  'USNO.sun-position': {
+    kind: 'handbook',
+    cite: 'US Naval Observatory, approximate solar coordinates; bearing from hour angle and declination',
+    where: 'spherical triangle of pole, zenith and sun',
+    read: '2026-11-25',
+  },
+  'RedaAndreas.SPA': {
+    kind: 'handbook',
+    cite: 'Reda, I. & Andreas, A. 2004, Solar position algorithm for solar radiation applications, NREL/TP-560-34302',
+    where: 'worked example in the appendix, output of the sample program',
+    read: '2026-11-25',
+  },
+  'astronomy-engine.2.1.19': {
+    kind: 'dataset',
+    cite: 'astronomy-engine 2.1.19, an open library of positions of sun and planets',
+    where: 'topocentric bearing of the sun, without refraction',
+    read: '2026-11-25',
+  },
+  'WHO.noise': {
+    kind: 'handbook',
+    cite: 'Berglund, B., Lindvall, T. & Schwela, D. H. 1999, Guidelines for community noise, World Health Organization',
+    where: 'table of levels by room: bedrooms 30 dB(A), dwellings and class rooms 35 dB(A), from memory',
+    read: null,
+  },
+  'MarinSonoma.mosquito': {
+    kind: 'bulletin',
+    cite: 'Marin/Sonoma Mosquito and Vector Control District, page on rain barrels',
+    where: 'screen of 1/16 in or finer over every opening',
+    read: null,
+  },
   'derived.root-mat': {
     kind: 'derived',
     cite: 'Room that hanging roots take in a bore',

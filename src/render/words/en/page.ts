@@ -37,7 +37,7 @@ export const page = {
   'chart-roots': 'Roots in the bore',
   'chart-wetting': 'Which sites the water meets',
   'chart-tipping': 'Gust against water in the tank',
-  'chart-day': 'A hot day',
+  'chart-day': 'The warmest day',
   'feed-ions': 'elements against their targets',
   'feed-charge': 'cations and anions',
   'feed-ladder': 'ladder of pH',

@@ -10,6 +10,7 @@ export interface StandChartWords {
   readonly refill: string
   readonly strapAlways: string
   readonly hour: string
+  readonly hourInside: string
   readonly solution: string
   readonly oxygen: string
   readonly air: string
@@ -35,6 +36,7 @@ export const standChartWords: StandChartWords = {
   refill: 'strap or refill below {volume}',
   strapAlways: 'no filling is enough: strap',
   hour: 'hour of the day, by the sun',
+  hourInside: 'hour of the day',
   solution: 'temperature',
   oxygen: 'oxygen',
   air: 'air',

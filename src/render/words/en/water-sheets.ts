@@ -33,7 +33,11 @@ export const waterSheetSentences = {
   'map-drawn': 'As drawn',
   'map-worst': 'At the worst',
   'figure-tipping': 'Gust against water in the tank',
-  'figure-day': 'A hot day',
+  'figure-day': 'The warmest day',
+  'figure-day-indoors': 'The warmest day of the room',
+  'figure-day-greenhouse': 'A hot day under glass',
+  'figure-day-balcony': 'A hot day on the balcony',
+  'figure-day-outdoors': 'A hot day in the open',
   'num-column': 'a column gets, tank low',
   'num-fill': 'a column gets, tank full',
   'num-needed': 'wanted',
@@ -60,6 +64,7 @@ export const waterSheetSentences = {
   'num-warmest': 'warmest, tank low',
   'num-warmest-full': 'warmest, tank full',
   'num-warmer': 'warmer than wanted',
+  'num-coldest': 'coldest, full and low',
   'num-oxygen': 'oxygen it then holds',
   'num-cooling': 'Cooler by',
   'num-best-buy': 'Cooler by; best buy first',
@@ -86,6 +91,13 @@ export const waterSheetSentences = {
   'wet-all': 'Every site is met, at the worst too.',
   'stand-strap': 'Strap it {height} up to a wall or rail that bears {load}, before it is filled.',
   'stand-refill': 'Top up before the tank falls to {volume}, or strap it.',
+  'stand-still': 'No wind comes here: only a pull or a lean can tip it.',
   'stand-own': 'On a foot of its own its weight stays as it is: the water changes nothing.',
-  'day-note': 'Reckoned for a clear, still, hot day; measure at three in the afternoon: ________ {unit}.',
+  'day-note-indoors':
+    'Reckoned for the room at its warmest, without sun; after lamps and pump have run for half a day measure: ________ {unit}.',
+  'day-note-greenhouse':
+    'Reckoned for a clear, hot day in still air behind glass, vents as the air that you stated; measure at three in the afternoon: ________ {unit}.',
+  'day-note-balcony':
+    'Reckoned for a clear, still, hot day, with as much sun as reaches the balcony; measure at three in the afternoon: ________ {unit}.',
+  'day-note-outdoors': 'Reckoned for a clear, still, hot day; measure at three in the afternoon: ________ {unit}.',
 } as const

@@ -78,6 +78,14 @@ export const aboutWater: Readonly<Record<string, string>> = {
   'Foam around the tank.': 'Espuma alrededor del depósito.',
   'Share of the tank’s height below ground.': 'Parte de la altura del depósito bajo tierra.',
   'Air pumped through a stone.': 'Aire bombeado por una piedra difusora.',
+  'Ice of a whole day, all bottles together.': 'Hielo de todo un día, todas las botellas juntas.',
+  'Hour of the day by the sun, from midnight.': 'Hora del día según el sol, desde medianoche.',
+  'Hours at which equal shares go in; late in the morning where absent.':
+    'Horas a las que entran partes iguales; sin indicar, al final de la mañana.',
+  'Widest gap through which something could get into the tank: notch of the cord, lid, overflow, joints.':
+    'Hueco más ancho por el que algo podría entrar en el depósito: muesca del cable, tapa, rebosadero, juntas.',
+  'Opening of the mesh that covers those gaps.': 'Abertura de la malla que cubre esos huecos.',
+  'Sound level on its label, at one metre.': 'Nivel sonoro de su etiqueta, a un metro.',
   'Anything to remember.': 'Cualquier cosa que recordar.',
   'Name on the box.': 'Nombre en la caja.',
   'Largest lift printed on the box.': 'Elevación máxima impresa en la caja.',

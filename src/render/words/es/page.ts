@@ -39,7 +39,7 @@ export const page: PageWords = {
   'chart-roots': 'Raíces en el interior',
   'chart-wetting': 'Qué puestos moja el agua',
   'chart-tipping': 'Racha contra agua en el depósito',
-  'chart-day': 'Un día de calor',
+  'chart-day': 'El día más cálido',
   'feed-ions': 'elementos frente a lo deseado',
   'feed-charge': 'cationes y aniones',
   'feed-ladder': 'escala de pH',

@@ -11,6 +11,7 @@ export const standChartWords: StandChartWords = {
   refill: 'cincha o reponer bajo {volume}',
   strapAlways: 'ningún llenado basta: cincha',
   hour: 'hora del día, según el sol',
+  hourInside: 'hora del día',
   solution: 'temperatura',
   oxygen: 'oxígeno',
   air: 'aire',

@@ -36,7 +36,11 @@ export const waterSheetSentences: Readonly<Record<keyof typeof english, string>>
   'map-drawn': 'Como está dibujada',
   'map-worst': 'En el peor caso',
   'figure-tipping': 'Racha contra agua en el depósito',
-  'figure-day': 'Un día de calor',
+  'figure-day': 'El día más cálido',
+  'figure-day-indoors': 'El día más cálido de la sala',
+  'figure-day-greenhouse': 'Un día de calor bajo cristal',
+  'figure-day-balcony': 'Un día de calor en el balcón',
+  'figure-day-outdoors': 'Un día de calor al aire libre',
   'num-column': 'una columna recibe, mínimo',
   'num-fill': 'una columna recibe, lleno',
   'num-needed': 'deseado',
@@ -63,6 +67,7 @@ export const waterSheetSentences: Readonly<Record<keyof typeof english, string>>
   'num-warmest': 'máximo, depósito bajo',
   'num-warmest-full': 'máximo, depósito lleno',
   'num-warmer': 'más caliente de lo deseado',
+  'num-coldest': 'mínimo, lleno y bajo',
   'num-oxygen': 'oxígeno que entonces tiene',
   'num-cooling': 'Enfría',
   'num-best-buy': 'Enfría; mejor compra primero',
@@ -90,6 +95,13 @@ export const waterSheetSentences: Readonly<Record<keyof typeof english, string>>
   'wet-all': 'Todos los puestos reciben agua, también en el peor caso.',
   'stand-strap': 'Sujétela con cincha a {height} de alto a una pared o baranda que aguante {load}, antes de llenarla.',
   'stand-refill': 'Reponga antes de que el depósito baje a {volume}, o sujétela con cincha.',
+  'stand-still': 'Aquí no llega viento: solo un tirón o una inclinación puede volcarla.',
   'stand-own': 'Con un pie propio su peso no cambia: el agua no influye.',
-  'day-note': 'Calculado para un día claro, quieto y cálido; mida a las tres de la tarde: ________ {unit}.',
+  'day-note-indoors':
+    'Calculado para la sala en lo más cálido, sin sol; tras medio día con lámparas y bomba en marcha mida: ________ {unit}.',
+  'day-note-greenhouse':
+    'Calculado para un día claro y cálido con aire quieto tras el cristal, ventilado según el aire indicado; mida a las tres de la tarde: ________ {unit}.',
+  'day-note-balcony':
+    'Calculado para un día claro, quieto y cálido, con el sol que llega al balcón; mida a las tres de la tarde: ________ {unit}.',
+  'day-note-outdoors': 'Calculado para un día claro, quieto y cálido; mida a las tres de la tarde: ________ {unit}.',
 }

@@ -19,6 +19,24 @@ export const water: Readonly<Record<string, FindingWords>> = {
     because:
       'Cold roots take up little water and phosphorus. The column gives the solution’s warmth to the air all night.',
   },
+  'water/ice': {
+    short: 'Ice that the tank can take',
+    pass: '{measured} of ice a day take the warmest hour from {without} to {with}; the coldest is {coldest}.',
+    watch:
+      '{measured} of ice a day go into {water} of water. {more} {enough} cool its warmest hour, {without}, as far as roots like it; put the rest in when that has melted.',
+    fail: '{measured} of ice a day go into {water} of water. {more} {enough} cool its warmest hour, {without}, as far as roots like it.',
+    because:
+      'Melting takes up as much heat as cooling the same water from 80 °C: a kilogram goes a long way, and roots stand still in water near freezing. The day is reckoned with no more ice than can melt.',
+  },
+  'water/room-noise': {
+    short: 'Pump is quiet enough',
+    pass: 'The pump’s label says {measured}.',
+    watch:
+      'The pump’s label says {measured}; a room to live in wants {want}, one to sleep in {bedroom}. Stand it on rubber, keep hose off walls, keep it covered with water, or let it rest at night.',
+    fail: 'The pump’s label says {measured}.',
+    because:
+      'A steady hum keeps people awake long before it hurts; falling water adds to it. The label is read at a metre.',
+  },
   'water/legionella-warm': {
     short: 'Band of warm-water germs',
     pass: 'The solution reaches {measured}, below the band in which legionella grows.',
@@ -48,13 +66,23 @@ export const water: Readonly<Record<string, FindingWords>> = {
   'water/frost': {
     short: 'Frost in hose and pockets',
     pass: 'The air falls to {measured}; nothing freezes.',
-    watch: 'The air falls to {measured}: a clear night can freeze hose and cups. Keep the pump running or drain it.',
-    fail: 'The air falls to {measured}: water left in hose, distributor, stubs and pump freezes and splits them. Before that: pump out, tip the column, blow the riser through, take the pump indoors.',
-    because: 'Water grows by a tenth when it freezes, and stubs hold a pocket of it below their lip.',
+    watch:
+      'The air falls to {measured}: a clear night can freeze hose and cups. Keep the pump running or drain it. {trapped}',
+    fail: 'The air falls to {measured}: water left in hose, distributor, stubs and pump freezes and splits them. {trapped} Before that: pump out, tip the column, blow the riser through, take the pump indoors.',
+    because: 'Water grows by a tenth when it freezes, and roots dam a pocket of it below the lip of each site.',
+  },
+  'water/mesh': {
+    short: 'Nothing gets into the tank',
+    pass: 'The widest way into the tank is {measured}.',
+    watch:
+      'The widest way into the tank is {measured}: mesh it, 1 mm or finer. Mosquitoes lay their eggs through more than {want}; gnats, leaves and light come the same way.',
+    fail: 'The widest way into the tank is {measured}.',
+    because:
+      'Standing warm water breeds mosquitoes within a week, and light in it breeds algae. Notch of the cord, lid, overflow and joints count.',
   },
   'water/room-air': {
     short: 'Moisture into the room',
-    pass: 'The plants give {measured} to the air of the room: air it, or mould grows on cold walls.',
+    pass: 'The plants give {measured} to the air of the room: air it, or mould grows on cold walls. Pump and lamps warm it with {warmth}.',
     watch: 'The plants give {measured} to the air of the room.',
     fail: 'The plants give {measured} to the air of the room.',
     because: 'Nearly all that plants drink they breathe out.',

@@ -19,6 +19,24 @@ export const water: Readonly<Record<string, FindingWords>> = {
     because:
       'Las raíces frías toman poca agua y poco fósforo. La columna cede el calor de la solución al aire toda la noche.',
   },
+  'water/ice': {
+    short: 'Hielo para el depósito',
+    pass: '{measured} de hielo al día bajan la hora más cálida de {without} a {with}; la más fría queda en {coldest}.',
+    watch:
+      '{measured} de hielo al día entran en {water} de agua. {more} {enough} enfrían su hora más cálida, {without}, hasta lo que gusta a las raíces; añada el resto cuando aquello se haya fundido.',
+    fail: '{measured} de hielo al día entran en {water} de agua. {more} {enough} enfrían su hora más cálida, {without}, hasta lo que gusta a las raíces.',
+    because:
+      'Al fundirse, el hielo toma tanto calor como enfriar la misma agua desde 80 °C: un kilo da para mucho, y cerca de la helada las raíces se paran. El día se calcula con no más hielo del que puede fundirse.',
+  },
+  'water/room-noise': {
+    short: 'Bomba bastante callada',
+    pass: 'La etiqueta de la bomba dice {measured}.',
+    watch:
+      'La etiqueta de la bomba dice {measured}; una sala de estar pide {want}, un dormitorio {bedroom}. Póngala sobre goma, separe la manguera de las paredes, téngala cubierta de agua o déjela descansar de noche.',
+    fail: 'La etiqueta de la bomba dice {measured}.',
+    because:
+      'Un zumbido continuo quita el sueño mucho antes de hacer daño; el agua que cae se suma. La etiqueta vale a un metro.',
+  },
   'water/legionella-warm': {
     short: 'Banda de gérmenes de calor',
     pass: 'La solución llega a {measured}, por debajo de la banda en que crece la legionela.',
@@ -49,13 +67,22 @@ export const water: Readonly<Record<string, FindingWords>> = {
     short: 'Helada en la manguera',
     pass: 'El aire baja a {measured}; no se hiela nada.',
     watch:
-      'El aire baja a {measured}: una noche clara puede helar manguera y vasos. Deje la bomba en marcha o vacíela.',
-    fail: 'El aire baja a {measured}: el agua que queda en manguera, distribuidor, brazos y bomba se hiela y los revienta. Antes: vacíe con la bomba, incline la columna, sople la subida, guarde la bomba bajo techo.',
-    because: 'El agua crece una décima parte al helarse, y los brazos retienen una bolsa bajo su labio.',
+      'El aire baja a {measured}: una noche clara puede helar manguera y vasos. Deje la bomba en marcha o vacíela. {trapped}',
+    fail: 'El aire baja a {measured}: el agua que queda en manguera, distribuidor, brazos y bomba se hiela y los revienta. {trapped} Antes: vacíe con la bomba, incline la columna, sople la subida, guarde la bomba bajo techo.',
+    because: 'El agua crece una décima parte al helarse, y las raíces represan una bolsa bajo el labio de cada puesto.',
+  },
+  'water/mesh': {
+    short: 'Nada entra en el depósito',
+    pass: 'La entrada más ancha al depósito es de {measured}.',
+    watch:
+      'La entrada más ancha al depósito es de {measured}: póngale malla, de 1 mm o más fina. Los mosquitos ponen sus huevos por más de {want}; moscas, hojas y luz entran por el mismo sitio.',
+    fail: 'La entrada más ancha al depósito es de {measured}.',
+    because:
+      'El agua tibia y quieta cría mosquitos en una semana, y la luz en ella cría algas. Cuentan muesca del cable, tapa, rebosadero y juntas.',
   },
   'water/room-air': {
     short: 'Humedad en la sala',
-    pass: 'Las plantas dan {measured} al aire de la sala: ventile, o sale moho en las paredes frías.',
+    pass: 'Las plantas dan {measured} al aire de la sala: ventile, o sale moho en las paredes frías. Bomba y lámparas la calientan con {warmth}.',
     watch: 'Las plantas dan {measured} al aire de la sala.',
     fail: 'Las plantas dan {measured} al aire de la sala.',
     because: 'Casi todo lo que las plantas beben lo exhalan.',
