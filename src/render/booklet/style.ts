@@ -85,7 +85,7 @@ const printed = (paper: PaperName): string => `
 @page{size:${paper === 'A4' ? 'A4' : 'letter'};margin:${PRINT_MARGIN_mm}mm}
 @media print{
 :root{${print}}
-html{font-size:10.5pt}
+html{font-size:9.6pt;line-height:1.36}
 main,header,nav{max-width:none;padding:0 6mm}
 h2{padding-top:6mm}
 nav a{padding:1px 0;text-decoration:none}
@@ -96,7 +96,23 @@ table.form:not(.log){break-inside:avoid}
 .tick,tr,.example,.step figure,.caution{break-inside:avoid}
 input[type=checkbox]{width:3.6mm;height:3.6mm;margin-top:.6mm;border-width:.25mm}
 input.blank,td input[type=text]{height:5.4mm}
-.step figure{max-width:80mm}
+#purpose,#steps,#wet,#start,#batch,#pupils{columns:2;column-gap:8mm;column-fill:auto}
+#steps,#wet,#start{column-fill:balance}
+#purpose h2,#wet h2,#start h2,#running h2{break-before:auto}
+#drawings{columns:2;column-gap:8mm}
+#drawings .sheet{column-span:all;break-before:auto}
+nav ol{columns:2}
+#parts,#drawings{font-size:.88em}
+.step h3{margin-top:1mm}
+table{margin:1mm 0}
+#purpose h2,#drawings h2,#steps h2,#wet h2,#start h2,#batch h2,#pupils h2{column-span:all}
+.step{margin-top:4mm}
+.step figure{float:none;max-width:100%;margin:1mm 0}
+.step figure svg{max-height:44mm;margin:0 auto}
+h3{margin:4mm 0 1mm}
+p{margin:1mm 0}
+.tick{padding:0}
+th,td{padding-top:.4mm;padding-bottom:.4mm}
 .sheet{border:0;margin:0 -6mm;break-before:page;break-after:page;break-inside:avoid}
 .sheet svg{width:auto;max-width:none}
 section.bare h2{display:none}
