@@ -1,5 +1,5 @@
 import { AxeBuilder } from '@axe-core/playwright'
-import type { Browser, Page } from 'playwright-core'
+import type { Browser, Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { launched, opened, served, watched } from './workbench.ts'
 
@@ -124,6 +124,52 @@ const mute = (page: Page): Promise<readonly string[]> =>
     return seen.size === 0 ? ['no number was found'] : dumb
   })
 
+/** Figures in tables, cutting plans and steps that are no button of their own. */
+const unmarked = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const found: string[] = []
+    for (const group of document.querySelectorAll('table, .patterns, .steps')) {
+      const walker = document.createTreeWalker(group, NodeFilter.SHOW_TEXT)
+      for (let node = walker.nextNode(); node; node = walker.nextNode())
+        if (/\d/.test(node.textContent ?? '') && !node.parentElement?.closest('.fig[data-why]'))
+          found.push(String(node.textContent))
+    }
+    return found
+  })
+
+/** Goes through a group of numbers by tab and arrow keys, opens the why of its first and last; gives what went wrong. */
+async function walked(page: Page, group: Locator): Promise<readonly string[]> {
+  const figures = group.locator('.fig')
+  const count = await figures.count()
+  const stops = await group.locator('.fig[tabindex="0"]').count()
+  const wrong = stops === 1 ? [] : [`${stops} stops of the tab key`]
+  const here = () => page.evaluate(() => [...document.querySelectorAll('.fig')].indexOf(document.activeElement!))
+  await group.locator('.fig[tabindex="0"]').focus()
+  await page.keyboard.press('Home')
+  const seen = new Set([await here()])
+  for (let i = 1; i < count; i++) {
+    await page.keyboard.press('ArrowRight')
+    seen.add(await here())
+  }
+  if (seen.size !== count) wrong.push(`${seen.size} of ${count} numbers reached`)
+  for (const end of ['Home', 'End']) {
+    await page.keyboard.press(end)
+    const at = await here()
+    await page.keyboard.press('Enter')
+    await page.locator('.slip').waitFor()
+    if ((await page.locator('.slip').innerText()).length < 30) wrong.push(`${end}: an empty why`)
+    await page.keyboard.press('Escape')
+    await page.locator('.slip').waitFor({ state: 'detached' })
+    if ((await here()) !== at) wrong.push(`${end}: the number has lost the focus`)
+  }
+  const rows = await group.locator('tr:has(.fig)').count()
+  await page.keyboard.press('Home')
+  const top = await here()
+  await page.keyboard.press('ArrowDown')
+  if (rows > 1 && (await here()) === top) wrong.push('the arrow down stays')
+  return wrong
+}
+
 describe('every number', () => {
   it('opens its why', async () => {
     const context = await browser.newContext({ viewport: { width: 1440, height: 900 } })
@@ -133,6 +179,26 @@ describe('every number', () => {
       await page.getByRole('button', { name: act, exact: true }).click()
       await page.waitForTimeout(600)
       expect(await mute(page), act).toEqual([])
+    }
+    expect(wrongs).toEqual([])
+    await context.close()
+  })
+
+  it('in a table is marked as one, and reached and opened by the keyboard alone', async () => {
+    const context = await browser.newContext({ viewport: { width: 1440, height: 900 } })
+    const { page, wrongs } = await watched(context)
+    await opened(page, server.url)
+    const pitch = page.locator('#field-column-sites-pitch')
+    await page.locator('.loop a[data-part="column"]').click()
+    await pitch.press('ArrowUp')
+    for (const come of ['Make', 'Tend', 'Compare']) {
+      await page.getByRole('button', { name: come, exact: true }).click()
+      await page.waitForSelector(come === 'Compare' ? '.diff .fig' : '.make .fig')
+      await page.waitForTimeout(600)
+      expect(await unmarked(page), come).toEqual([])
+      const groups = page.locator('[role=grid]:has(.fig)')
+      expect(await groups.count(), come).toBeGreaterThan(0)
+      for (const group of await groups.all()) expect(await walked(page, group), come).toEqual([])
     }
     expect(wrongs).toEqual([])
     await context.close()
@@ -148,6 +214,7 @@ describe('every number', () => {
     expect(await why.locator('.ruler').count()).toBe(1)
     expect(await why.locator('.in li').count()).toBeGreaterThan(0)
     expect(await why.innerText()).toMatch(/Source: .{10}/)
+    expect(await why.locator('.rel .cited').first().innerText()).toMatch(/Source: .{10,}\[[\w.-]+\]/)
     await page.waitForSelector('.f.open .rem .link')
     expect((await page.locator('.tower .ghost').innerHTML()).trim()).toBe('')
     await page.locator('.f.open .rem .link').first().click()

@@ -3,6 +3,7 @@ import { dimension } from '../drawing/dimension.ts'
 import { type Drawing, line, type Point } from '../drawing/primitives.ts'
 import { type Elevation, elevation } from '../views/elevation.ts'
 import { figure, figureOf } from './figures.ts'
+import { fittings } from './fittings.ts'
 import type { TowerInput } from './input.ts'
 import { inside } from './inside.ts'
 import { plant } from './leaves.ts'
@@ -140,6 +141,7 @@ export function towerSketch(input: TowerInput): Sketch {
           waterIn(input, k),
           plain([...hidden, ...inner.marks, ...plants(input, e, k, canopy_m)]),
           sizes(input, e, k, left),
+          fittings(input, e, k, 4 - reach, waterLevels(input).fill_m),
         ]
       : []),
     ...(shown

@@ -88,9 +88,26 @@ describe('a ghost', () => {
   })
 
   it('names a change that moves no line, at its place', () => {
-    const { tower, section } = over('column/base/strapped', true, 'strapped → yes')
-    expect(tower!.letters).toContain('strapped → yes')
+    const { tower, section } = over('pump/timerOff', '7 min', 'timer → 7 min')
+    expect(tower!.letters).toContain('timer → 7 min')
     expect(section!.strokes).toEqual([])
+  })
+
+  it.each([
+    ['column/base/anchored', true, 'drain'],
+    ['column/base/ballast', '20 kg', 'drain'],
+    ['drain/holes', 20, 'drain'],
+    ['riser/bore', '19 mm', 'riser'],
+    ['reservoir/colour', 'foil', 'reservoir'],
+    ['reservoir/shaded', true, 'reservoir'],
+    ['reservoir/insulation', '30 mm', 'reservoir'],
+    ['reservoir/airStone', '2 L/min', 'reservoir'],
+    ['reservoir/ice', { mass: '2 kg' }, 'reservoir'],
+    ['column/length', '1.9 m', 'column'],
+  ])('draws %s over the tower where it is to be', (path, value, part) => {
+    const { tower } = over(path, value, 'only named')
+    expect(tower!.strokes.filter((s) => s.part.split(' ').includes(part))).not.toEqual([])
+    expect(tower!.letters).not.toContain('only named')
   })
 
   it('draws nothing where nothing changes but its name', () => {

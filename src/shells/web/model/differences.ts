@@ -6,8 +6,10 @@ import { words } from '../language.ts'
 import { label, say } from '../words.ts'
 import { findingKey } from '../workers/protocol.ts'
 import { fieldAt } from './fields.ts'
+import { ofField, ofFinding, type Reason } from './reasons.ts'
 
 export interface Difference {
+  readonly why: Reason
   readonly name: string
   readonly here: string
   readonly there: string
@@ -33,7 +35,7 @@ export function fieldDifferences(here: PlanDocument, there: PlanDocument): reado
   const b: Flat = flat(there, '', new Map())
   return [...new Set([...a.keys(), ...b.keys()])]
     .filter((path) => path !== 'change' && path !== 'rootfall' && a.get(path) !== b.get(path))
-    .map((path) => ({ name: named(path), here: a.get(path) ?? '', there: b.get(path) ?? '' }))
+    .map((path) => ({ why: ofField(path), name: named(path), here: a.get(path) ?? '', there: b.get(path) ?? '' }))
 }
 
 function judged(f: Finding | undefined, display: Display): string {
@@ -52,6 +54,7 @@ export function findingDifferences(
   const b = new Map(there.map((f) => [findingKey(f), f]))
   return [...new Set([...a.keys(), ...b.keys()])]
     .map((key) => ({
+      why: ofFinding(key),
       name: words().findings[(a.get(key) ?? b.get(key))!.id]?.short ?? key,
       here: judged(a.get(key), display),
       there: judged(b.get(key), display),

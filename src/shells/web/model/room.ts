@@ -15,7 +15,7 @@ const desk: Room = { room_mm: 190, detail_mm: 84 }
 const WIDE_px = 1600
 const VERY_WIDE_px = 2240
 const heights_mm = [340, 280, 232, 190] as const
-const wideDetail_mm = 98
+const wideDetail_mm = 99
 const veryWideDetail_mm = 160
 
 export function roomFor(width_px: number, height_px: number): Room {

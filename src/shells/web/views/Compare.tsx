@@ -62,10 +62,10 @@ export function Compare() {
       >
         <h3>{say('compare-findings')}</h3>
         <Show when={!judged.loading} fallback={<p role="status">{say('computing')}</p>}>
-          <Differences rows={findings()} here={say('here')} there={say('there')} />
+          <Differences label={say('compare-findings')} rows={findings()} here={say('here')} there={say('there')} />
         </Show>
         <h3>{say('compare-fields')}</h3>
-        <Differences rows={fields()} here={say('here')} there={say('there')} />
+        <Differences label={say('compare-fields')} rows={fields()} here={say('here')} there={say('there')} />
       </Show>
     </PanelFrame>
   )

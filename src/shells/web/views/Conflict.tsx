@@ -37,7 +37,12 @@ export function Conflict() {
         {(there) => (
           <>
             <h3>{say('conflict-differs')}</h3>
-            <Differences rows={fieldDifferences(bench.document(), there())} here={say('mine')} there={say('theirs')} />
+            <Differences
+              label={say('conflict-differs')}
+              rows={fieldDifferences(bench.document(), there())}
+              here={say('mine')}
+              there={say('theirs')}
+            />
           </>
         )}
       </Show>

@@ -6,38 +6,36 @@ import { materialText, patternTexts } from '../../../render/tables/cuts.ts'
 import { partTexts, totalText } from '../../../render/tables/parts.ts'
 import { stepTexts } from '../../../render/tables/steps.ts'
 import { words } from '../language.ts'
-import { ofFact, type Reason } from '../model/reasons.ts'
+import { fieldAt } from '../model/fields.ts'
+import { ofFact, ofField, type Reason } from '../model/reasons.ts'
 import { say } from '../words.ts'
 import { useBench } from './bench.tsx'
-
-/** A heading whose numbers have one why, opened beside it. */
-function WhyHead(props: { readonly title: string; readonly why: Reason }) {
-  const bench = useBench()
-  return (
-    <h2>
-      {props.title}{' '}
-      <button type="button" class="link src" onClick={(e) => bench.explain(props.why, e.currentTarget)}>
-        {say('why')}
-      </button>
-    </h2>
-  )
-}
+import { Numbered, NumberTable, roving } from './Grid.tsx'
 
 /** How the lengths are cut, material by material. */
 export function Cuts(props: { readonly cuts: CutsFacts }) {
   const bench = useBench()
   return (
-    <section data-why="fact:cuts">
-      <WhyHead title={say('cuts')} why={ofFact('cuts')} />
+    <section ref={roving}>
+      <h2>{say('cuts')}</h2>
       <For each={props.cuts.materials}>
         {(m) => (
           <>
-            <p>{materialText(m, words(), bench.display())}</p>
+            <p>
+              <Numbered text={materialText(m, words(), bench.display())} why={ofFact('cuts')} />
+            </p>
             <ul class="patterns">
               <For each={patternTexts(m, words(), bench.display())}>
                 {(p) => (
                   <li>
-                    <b>{p.times} ×</b> {p.length}: {p.pieces} <span class="u">({p.rest})</span>
+                    <b>
+                      <Numbered text={p.times} why={ofFact('cuts')} /> ×
+                    </b>{' '}
+                    <Numbered text={p.length} why={ofField('stock/lengths')} />:{' '}
+                    <Numbered text={p.pieces} why={ofFact('cuts')} />{' '}
+                    <span class="u">
+                      (<Numbered text={p.rest} why={ofFact('cuts')} />)
+                    </span>
                   </li>
                 )}
               </For>
@@ -49,12 +47,15 @@ export function Cuts(props: { readonly cuts: CutsFacts }) {
   )
 }
 
+/** The price of a part, where the plan has a field for it. */
+const priceWhy = (id: string): Reason => (fieldAt(`prices/${id}`) ? ofField(`prices/${id}`) : ofFact('parts'))
+
 export function Parts(props: { readonly parts: PartsFacts }) {
   const bench = useBench()
   return (
-    <section data-why="fact:parts">
-      <WhyHead title={say('parts')} why={ofFact('parts')} />
-      <table class="parts">
+    <section>
+      <h2>{say('parts')}</h2>
+      <NumberTable class="parts" label={say('parts')}>
         <tbody>
           <For each={partTexts(props.parts, words(), bench.display())}>
             {(p) => (
@@ -62,18 +63,35 @@ export function Parts(props: { readonly parts: PartsFacts }) {
                 <th scope="row">
                   {p.name}
                   <Show when={p.size !== ''}>
-                    <span class="src"> {p.size}</span>
+                    <span class="src">
+                      {' '}
+                      <Numbered text={p.size} why={ofFact('parts')} />
+                    </span>
                   </Show>
                 </th>
-                <td>{p.count}</td>
-                <td>{p.price}</td>
+                <td>
+                  <Numbered text={p.count} why={ofFact('parts')} />
+                </td>
+                <td>
+                  <Numbered text={p.price} why={priceWhy(p.id)} />
+                </td>
               </tr>
             )}
           </For>
         </tbody>
-      </table>
-      <p class="src">{totalText(props.parts, words(), bench.display())}</p>
+      </NumberTable>
+      <p class="src" ref={roving}>
+        <Numbered text={totalText(props.parts, words(), bench.display())} why={ofFact('parts')} />
+      </p>
     </section>
+  )
+}
+
+function Line(props: { readonly class: string; readonly text: string }) {
+  return (
+    <p class={props.class}>
+      <Numbered text={props.text} why={ofFact('steps')} />
+    </p>
   )
 }
 
@@ -81,21 +99,33 @@ export function Parts(props: { readonly parts: PartsFacts }) {
 export function Steps(props: { readonly build: BuildFacts }) {
   const bench = useBench()
   return (
-    <section class="steps" data-why="fact:steps">
-      <WhyHead title={say('steps')} why={ofFact('steps')} />
+    <section class="steps" ref={roving}>
+      <h2>{say('steps')}</h2>
       <ol>
         <For each={stepTexts(props.build, words(), bench.display())}>
           {(s) => (
             <li>
               <h3>
-                <span class="no">{s.number}</span> {s.title} <span class="u">{s.hands}</span>
+                <span class="no">
+                  <Numbered text={String(s.number)} why={ofFact('steps')} />
+                </span>{' '}
+                <Numbered text={s.title} why={ofFact('steps')} />{' '}
+                <span class="u">
+                  <Numbered text={s.hands} why={ofFact('steps')} />
+                </span>
               </h3>
-              <For each={s.waits}>{(t) => <p class="src">{t}</p>}</For>
-              <For each={s.cautions}>{(t) => <p class="caution">{t}</p>}</For>
+              <For each={s.waits}>{(t) => <Line class="src" text={t} />}</For>
+              <For each={s.cautions}>{(t) => <Line class="caution" text={t} />}</For>
               <ul>
-                <For each={s.acts}>{(t) => <li>{t}</li>}</For>
+                <For each={s.acts}>
+                  {(t) => (
+                    <li>
+                      <Numbered text={t} why={ofFact('steps')} />
+                    </li>
+                  )}
+                </For>
               </ul>
-              <Show when={s.test}>{(t) => <p class="test">{t()}</p>}</Show>
+              <Show when={s.test}>{(t) => <Line class="test" text={t()} />}</Show>
             </li>
           )}
         </For>

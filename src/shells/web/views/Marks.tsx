@@ -3,7 +3,8 @@ import type { LayoutFacts } from '../../../disciplines/layout/index.ts'
 import { quantity } from '../../../kernel/units.ts'
 import { ofFact } from '../model/reasons.ts'
 import { say } from '../words.ts'
-import { Bare } from './Figure.tsx'
+import { Figure } from './Figure.tsx'
+import { Numbered, NumberTable } from './Grid.tsx'
 
 /** Marks of every line, counted from one end of the pipe. */
 export function Marks(props: { readonly layout: LayoutFacts }) {
@@ -13,7 +14,7 @@ export function Marks(props: { readonly layout: LayoutFacts }) {
       <p class="src" data-why={ofFact('layout/lines')}>
         {say('marks-text', { datum: say(props.layout.datum) })}
       </p>
-      <table class="marks">
+      <NumberTable class="marks" label={say('marks')}>
         <thead>
           <tr>
             <th scope="col">{say('line')}</th>
@@ -25,22 +26,22 @@ export function Marks(props: { readonly layout: LayoutFacts }) {
           <For each={props.layout.lines}>
             {(line) => (
               <tr>
-                <th scope="row" data-why={ofFact('layout/lines')}>
-                  {line.number}
+                <th scope="row">
+                  <Numbered text={String(line.number)} why={ofFact('layout/lines')} />
                 </th>
                 <td>
-                  <Bare of={quantity(line.arc.marked_m, 'm')} why={ofFact('layout/lines')} />
+                  <Figure of={quantity(line.arc.marked_m, 'm')} why={ofFact('layout/lines')} />
                 </td>
                 <td class="run">
                   <For each={line.marks}>
-                    {(mark) => <Bare of={quantity(mark.marked_m, 'm')} why={ofFact('layout/marks')} />}
+                    {(mark) => <Figure of={quantity(mark.marked_m, 'm')} why={ofFact('layout/marks')} />}
                   </For>
                 </td>
               </tr>
             )}
           </For>
         </tbody>
-      </table>
+      </NumberTable>
     </section>
   )
 }

@@ -1,6 +1,8 @@
 import { For, type JSX, Show } from 'solid-js'
+import type { Difference } from '../model/differences.ts'
 import { say } from '../words.ts'
 import { useBench } from './bench.tsx'
+import { Numbered, NumberTable } from './Grid.tsx'
 
 /** A panel takes the place of the words; it never floats over them. */
 export function PanelFrame(props: { readonly title: string; readonly children: JSX.Element }) {
@@ -20,12 +22,13 @@ export function PanelFrame(props: { readonly title: string; readonly children: J
 
 /** Two columns of what differs. */
 export function Differences(props: {
-  readonly rows: readonly { readonly name: string; readonly here: string; readonly there: string }[]
+  readonly rows: readonly Difference[]
+  readonly label: string
   readonly here: string
   readonly there: string
 }) {
   return (
-    <table class="diff">
+    <NumberTable class="diff" label={props.label}>
       <thead>
         <tr>
           <td />
@@ -33,25 +36,25 @@ export function Differences(props: {
           <th scope="col">{props.there}</th>
         </tr>
       </thead>
-      <tbody data-why="fact:changes">
+      <tbody>
         <For each={props.rows}>
           {(row) => (
             <tr>
               <th scope="row">{row.name}</th>
               <td>
                 <Show when={row.here !== ''} fallback={<span class="blank" />}>
-                  {row.here}
+                  <Numbered text={row.here} why={row.why} />
                 </Show>
               </td>
               <td>
                 <Show when={row.there !== ''} fallback={<span class="blank" />}>
-                  {row.there}
+                  <Numbered text={row.there} why={row.why} />
                 </Show>
               </td>
             </tr>
           )}
         </For>
       </tbody>
-    </table>
+    </NumberTable>
   )
 }

@@ -3,6 +3,7 @@ import { tongue } from '../language.ts'
 import { equationsOf } from '../model/equations.ts'
 import { say } from '../words.ts'
 import { Equation } from './Equation.tsx'
+import { SourceLine } from './Source.tsx'
 
 /** The equations behind a finding or fact, with their symbols, range and source. */
 export function RelationsOf(props: { readonly id: string }) {
@@ -20,6 +21,13 @@ export function RelationsOf(props: { readonly id: string }) {
               {say('valid-for')} <span lang="en">{doc.valid}</span>.
             </Show>
           </p>
+          <Show when={doc.source}>
+            {(line) => (
+              <div lang={tongue()}>
+                <SourceLine line={line()} />
+              </div>
+            )}
+          </Show>
         </div>
       )}
     </For>

@@ -4,8 +4,8 @@ import { edgeUnits } from '../../../kernel/edge-units.ts'
 import { inUnit, readQuantity } from '../../../kernel/quantity-text.ts'
 import { valueAt } from '../../../plan/patch.ts'
 import { findingText, placeName } from '../../../render/words/sentences.ts'
-import { sources } from '../../../tables/sources.ts'
 import { words } from '../language.ts'
+import { sourceOfRow } from '../model/citations.ts'
 import { factWhy } from '../model/facts.ts'
 import { fieldAt } from '../model/fields.ts'
 import { reasonParts } from '../model/reasons.ts'
@@ -14,6 +14,7 @@ import { useBench } from './bench.tsx'
 import { goToField } from './focus.ts'
 import { RelationsOf } from './Relations.tsx'
 import { Ruler } from './Ruler.tsx'
+import { SourceOf } from './Source.tsx'
 import { Inputs } from './Why.tsx'
 
 /** The slip beside a number: why it is what it is. Closed by Escape; the number has the focus back. */
@@ -109,7 +110,7 @@ function OfFinding(props: { readonly finding: Finding }) {
       <p>{text().sentence}</p>
       <RelationsOf id={props.finding.id} />
       <p class="src">
-        {text().because} {say('source')}: {sources[props.finding.source].cite}.
+        {text().because} <SourceOf id={props.finding.source} />
       </p>
     </>
   )
@@ -133,6 +134,10 @@ function OfField(props: { readonly path: string }) {
     const shown = (n: number) => `${Number(inUnit(n, f.unit, spelled).toPrecision(4))} ${spelled}`
     return say('field-bounds', { low: shown(f.min), high: shown(f.max) })
   }
+  const row = () => {
+    const f = field()
+    return f === null ? null : sourceOfRow(f, value())
+  }
   const cured = () => [
     ...new Set(
       (bench.evaluated()?.findings ?? [])
@@ -149,6 +154,13 @@ function OfField(props: { readonly path: string }) {
       </h3>
       <p>{say(value() === undefined ? 'field-empty' : 'field-why', { about: about() })}</p>
       <p class="src">{bounds()}</p>
+      <Show when={row()}>
+        {(id) => (
+          <p class="src">
+            <SourceOf id={id()} />
+          </p>
+        )}
+      </Show>
       <Show when={cured().length > 0}>
         <p class="src">
           {say('field-used')}: {cured().join(', ')}.

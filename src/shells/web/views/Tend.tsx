@@ -14,7 +14,8 @@ import { label, say, short } from '../words.ts'
 import { findingKey } from '../workers/protocol.ts'
 import { useBench } from './bench.tsx'
 import { FieldInput } from './FieldInput.tsx'
-import { Bare, Figure } from './Figure.tsx'
+import { Figure } from './Figure.tsx'
+import { Numbered, NumberTable, roving } from './Grid.tsx'
 
 /** What the days bring: judged numbers, each with its why and its limit. */
 function Care() {
@@ -28,7 +29,7 @@ function Care() {
     <section class="care">
       <h2>{language().tend.care}</h2>
       <p class="src">{language().tend['care-text']}</p>
-      <table>
+      <NumberTable label={language().tend.care}>
         <tbody>
           <For each={mine()}>
             {(f) => (
@@ -45,7 +46,7 @@ function Care() {
                   <Show when={limitOf(f)}>
                     {(l) => (
                       <>
-                        {say(l().word)} <Bare of={show(l().at, bench.display())} why={ofFinding(findingKey(f))} />
+                        {say(l().word)} <Figure of={show(l().at, bench.display())} why={ofFinding(findingKey(f))} />
                       </>
                     )}
                   </Show>
@@ -54,7 +55,7 @@ function Care() {
             )}
           </For>
         </tbody>
-      </table>
+      </NumberTable>
     </section>
   )
 }
@@ -147,8 +148,14 @@ function Today() {
           </button>
         </p>
       </form>
-      <ol class="pour" role="status" data-why={ofFact('drawing')}>
-        <For each={lines()}>{(line) => <li>{line}</li>}</For>
+      <ol class="pour" role="status" ref={roving}>
+        <For each={lines()}>
+          {(line) => (
+            <li>
+              <Numbered text={line} why={ofFact('drawing')} />
+            </li>
+          )}
+        </For>
       </ol>
     </section>
   )

@@ -2,8 +2,8 @@ import { For, Show } from 'solid-js'
 import type { Finding, Remedy } from '../../../findings/finding.ts'
 import { valueAt } from '../../../plan/patch.ts'
 import { findingText, placeName } from '../../../render/words/sentences.ts'
-import { sources } from '../../../tables/sources.ts'
 import { words } from '../language.ts'
+import { sourceOfRow } from '../model/citations.ts'
 import { fieldAt } from '../model/fields.ts'
 import { ofField, ofFinding } from '../model/reasons.ts'
 import { label, say } from '../words.ts'
@@ -13,6 +13,7 @@ import { goToField } from './focus.ts'
 import { RelationsOf } from './Relations.tsx'
 import { RemedyView } from './Remedy.tsx'
 import { Ruler } from './Ruler.tsx'
+import { SourceOf } from './Source.tsx'
 
 /** Fields that a finding rests on: those that its levers turn, those that it misses, the place it points at. */
 function inputsOf(finding: Finding): readonly string[] {
@@ -30,7 +31,6 @@ export function Why(props: { readonly finding: Finding }) {
   const text = () => findingText(props.finding, words(), bench.display())
   const remedies = (): readonly Remedy[] => bench.remedies()[key()] ?? []
   const held = (): Remedy | null => (bench.ghost()?.key === key() ? bench.ghost()!.remedy : null)
-  const source = () => sources[props.finding.source]
   const looked = (): boolean => bench.remedies()[key()] !== undefined
   return (
     <div class="why" data-why={ofFinding(key())}>
@@ -41,9 +41,7 @@ export function Why(props: { readonly finding: Finding }) {
       <RelationsOf id={props.finding.id} />
       <Inputs paths={inputsOf(props.finding)} />
       <p class="src">
-        {text().because} {say('source')}: {source().cite}
-        {source().where === '' ? '' : `, ${source().where}`}
-        {source().read === null ? ` (${say('source-unread')})` : ''}.
+        {text().because} <SourceOf id={props.finding.source} />
       </p>
       <For each={remedies()}>{(remedy) => <RemedyView finding={props.finding} remedy={remedy} />}</For>
       <Show when={looked() && remedies().length === 0 && props.finding.levers.length > 0}>
@@ -71,6 +69,13 @@ export function Inputs(props: { readonly paths: readonly string[] }) {
     if (value === undefined) return ''
     return typeof value === 'object' && value !== null ? say('by-measure') : String(value)
   }
+  /** Inputs that name a row of a table, with its source. */
+  const cited = () =>
+    props.paths.flatMap((path) => {
+      const field = fieldAt(path)
+      const id = field === null ? null : sourceOfRow(field, valueAt(bench.document(), path))
+      return id === null ? [] : [{ path, id }]
+    })
   return (
     <Show when={props.paths.length > 0}>
       <ul class="in">
@@ -90,6 +95,13 @@ export function Inputs(props: { readonly paths: readonly string[] }) {
           )}
         </For>
       </ul>
+      <For each={cited()}>
+        {({ path, id }) => (
+          <p class="src" data-why={ofField(path)}>
+            {label(path, fieldAt(path))}. <SourceOf id={id} />
+          </p>
+        )}
+      </For>
     </Show>
   )
 }

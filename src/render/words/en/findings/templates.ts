@@ -167,7 +167,7 @@ const pipe: Readonly<Record<string, FindingWords>> = {
     short: 'Print at true size',
     pass: 'The printed bar measures {measured}.',
     watch:
-      'The printed bar measures {measured} in place of {bar}: enter it, and the templates are stretched to suit this printer.',
+      'The printed bar measures {measured} in place of {bar}: the templates are stretched to suit this printer; print them again, and the bar comes out right.',
     fail: 'The printed bar measures {measured} in place of {bar}: more than a correction should hide. Turn off “fit to page” and print again.',
     because: 'A page that was fitted to its margins makes every hole too small, and the wrap does not close.',
   },

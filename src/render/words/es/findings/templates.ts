@@ -170,7 +170,7 @@ const pipe: Readonly<Record<string, FindingWords>> = {
     short: 'Impresión a tamaño real',
     pass: 'La barra impresa mide {measured}.',
     watch:
-      'La barra impresa mide {measured} en vez de {bar}: escríbalo, y las plantillas se estiran para esta impresora.',
+      'La barra impresa mide {measured} en vez de {bar}: las plantillas se estiran para esta impresora; imprímalas otra vez, y la barra saldrá bien.',
     fail: 'La barra impresa mide {measured} en vez de {bar}: más de lo que una corrección debe ocultar. Quite “ajustar a la página” e imprima otra vez.',
     because: 'Una página ajustada a sus márgenes hace todos los agujeros pequeños, y la envoltura no cierra.',
   },
