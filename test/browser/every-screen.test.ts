@@ -124,14 +124,14 @@ const mute = (page: Page): Promise<readonly string[]> =>
     return seen.size === 0 ? ['no number was found'] : dumb
   })
 
-/** Figures in tables, cutting plans and steps that are no button of their own. */
+/** Figures in tables, cutting plans and steps that are no button of their own; names such as P120 are none. */
 const unmarked = (page: Page): Promise<readonly string[]> =>
   page.evaluate(() => {
     const found: string[] = []
     for (const group of document.querySelectorAll('table, .patterns, .steps')) {
       const walker = document.createTreeWalker(group, NodeFilter.SHOW_TEXT)
       for (let node = walker.nextNode(); node; node = walker.nextNode())
-        if (/\d/.test(node.textContent ?? '') && !node.parentElement?.closest('.fig[data-why]'))
+        if (/(?<![\p{L}\d])\d/u.test(node.textContent ?? '') && !node.parentElement?.closest('.fig[data-why]'))
           found.push(String(node.textContent))
     }
     return found

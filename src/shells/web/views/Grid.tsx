@@ -7,8 +7,11 @@ const numbersOf = (group: Element): readonly HTMLElement[] => [...group.querySel
 /** One number of a group is its stop of the tab key; the arrow keys go on from there. */
 function settle(group: Element, wanted: HTMLElement | null): void {
   const all = numbersOf(group)
-  const stop = wanted ?? all.find((el) => el.tabIndex === 0) ?? all[0]
-  for (const el of all) if (el.tabIndex !== (el === stop ? 0 : -1)) el.tabIndex = el === stop ? 0 : -1
+  const stop = wanted ?? all.find((el) => el.getAttribute('tabindex') === '0') ?? all[0]
+  for (const el of all) {
+    const order = el === stop ? '0' : '-1'
+    if (el.getAttribute('tabindex') !== order) el.setAttribute('tabindex', order)
+  }
 }
 
 /** The number above or below in a table, nearest to the same column; outside of a table the one before or after. */
@@ -79,8 +82,8 @@ export function NumberTable(props: {
   )
 }
 
-/** Digits with their signs, sizes like 110 × 3.2, whole inches with their fraction, and the unit behind them. */
-const DIGITS = String.raw`[−+±~Ø]?\d+(?:[.,:/–−]\d+)*(?: \d+/\d+)?`
+/** Digits that are part of no name such as P120, with their signs, sizes like 110 × 3.2, whole inches with their fraction, and the unit behind them. */
+const DIGITS = String.raw`(?<![\p{L}\d])[−+±~Ø]?\d+(?:[.,:/–−]\d+)*(?: \d+/\d+)?`
 const UNITS = String.raw`[  ]?(?:°C|°|%|(?:[µmkcd]?(?:g|m|L|W|Wh|N|V|A|J|Pa|S|s)|min|h|d|in|ft|meq|kWh)(?:/[\p{L}³²]+)?(?![\p{L}\p{N}]))`
 const NUMBER = new RegExp(`${DIGITS}(?: × ${DIGITS})*(?:${UNITS})?`, 'gu')
 

@@ -26,9 +26,21 @@ export async function arrive(): Promise<Late> {
   return module
 }
 
-/** After the next picture is on the screen. */
+/** A browser that does not tell of its pictures, or a page that is hidden, is not waited for longer. */
+const UNTOLD_ms = 1000
+
+/** Once the first picture of the page is on the screen: what is fetched before would only come in its way. */
 export const painted = (): Promise<void> =>
-  new Promise((done) => requestAnimationFrame(() => setTimeout(() => requestAnimationFrame(() => setTimeout(done)))))
+  new Promise((done) => {
+    const late = setTimeout(done, UNTOLD_ms)
+    const watch = new PerformanceObserver((list) => {
+      if (list.getEntriesByName('first-contentful-paint').length === 0) return
+      watch.disconnect()
+      clearTimeout(late)
+      done()
+    })
+    watch.observe({ type: 'paint', buffered: true })
+  })
 
 /** A view of a later screen: nothing until it has arrived. */
 export const lateView =
