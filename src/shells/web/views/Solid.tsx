@@ -16,7 +16,11 @@ const say = (key: SolidViewKey, slots: Readonly<Record<string, string>> = {}): s
 const shapeOf: Readonly<Record<string, string>> = {
   column: 'column',
   stubs: 'stub',
-  cups: 'stub',
+  cups: 'cup',
+  reservoir: 'reservoir',
+  pump: 'pump',
+  riser: 'riser',
+  drain: 'base',
   distributor: 'distributor',
 }
 

@@ -2,6 +2,7 @@ import { evaluate } from '../../../evaluate.ts'
 import { parsePlan } from '../../../plan/document.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 import { solidSet } from '../../../render/solids/solids.ts'
+import { standing } from '../../../render/solids/standing.ts'
 import type { SolidKey } from '../../../render/words/en/solids.ts'
 
 /** One mesh of the tower and the places at which it stands. */
@@ -27,7 +28,7 @@ function solidOf(document: PlanDocument): SolidAnswer {
     const places = part.scene.nodes.filter((n) => n.mesh === i).map(({ turn_rad, rise_m }) => ({ turn_rad, rise_m }))
     return { name, positions: mesh.positions, indices: mesh.indices, places }
   })
-  return { kind: 'solid', shapes }
+  return { kind: 'solid', shapes: [...shapes, ...standing({ plan, facts }).map((s) => ({ ...s, ...s.mesh }))] }
 }
 
 self.onmessage = ({ data }: MessageEvent<PlanDocument>): void => {
