@@ -1,4 +1,6 @@
 import { createResource } from 'solid-js'
+import type { LanguageTag } from '../../../render/words/language.ts'
+import { tongue } from '../language.ts'
 
 /** What the comment over an equation says. */
 export interface EquationDoc {
@@ -10,6 +12,19 @@ export interface EquationDoc {
   readonly why?: string
 }
 
+/** An equation in the words of the page; `language` is the one its words are in. */
+export interface ToldEquation extends EquationDoc {
+  readonly language: LanguageTag
+}
+
+type Texts = Readonly<Record<string, Pick<EquationDoc, 'about' | 'symbols' | 'valid'>>>
+
+/** English stands over the code itself; another language is fetched with the first why. */
+const texts: Readonly<Record<LanguageTag, () => Promise<Texts>>> = {
+  en: () => Promise.resolve({}),
+  es: () => import('../../../render/words/es/equations.ts').then((m) => m.equationTexts),
+}
+
 /** The equations' own words, and the equations that gave the number of each finding, by its id. */
 interface Equations {
   readonly docs: Readonly<Record<string, EquationDoc>>
@@ -17,7 +32,7 @@ interface Equations {
 }
 
 /** Numbers on the drawings that no finding judges. */
-const ofFacts: Readonly<Record<string, readonly string[]>> = { 'hydraulics/head': ['orificeHead'] }
+export const ofFacts: Readonly<Record<string, readonly string[]>> = { 'hydraulics/head': ['orificeHead'] }
 
 let asked: Promise<Equations> | null = null
 
@@ -30,7 +45,11 @@ const fetched = (): Promise<Equations> => {
 
 /** The equations behind a finding or a fact; fetched when the first why is opened. */
 export const equationsOf = (id: () => string) =>
-  createResource(id, async (wanted): Promise<readonly EquationDoc[]> => {
-    const { docs, relations } = await fetched()
-    return (relations[wanted] ?? ofFacts[wanted] ?? []).flatMap((name) => docs[name] ?? [])
+  createResource(id, async (wanted): Promise<readonly ToldEquation[]> => {
+    const [{ docs, relations }, own] = await Promise.all([fetched(), texts[tongue()]()])
+    return (relations[wanted] ?? ofFacts[wanted] ?? []).flatMap((name): readonly ToldEquation[] => {
+      const doc = docs[name]
+      if (doc === undefined) return []
+      return [{ ...doc, ...own[name], language: own[name] === undefined ? 'en' : tongue() }]
+    })
   })[0]

@@ -11,14 +11,14 @@ export function RelationsOf(props: { readonly id: string }) {
   return (
     <For each={docs()}>
       {(doc) => (
-        <div class="rel" lang="en">
+        <div class="rel" lang={doc.language}>
           <p class="about">{doc.about}</p>
           <Equation text={doc.equation} />
           <p class="src" lang={tongue()}>
-            {say('where-symbols')} <span lang="en">{doc.symbols}</span>.
+            {say('where-symbols')} <span lang={doc.language}>{doc.symbols}</span>.
             <Show when={doc.valid}>
               {' '}
-              {say('valid-for')} <span lang="en">{doc.valid}</span>.
+              {say('valid-for')} <span lang={doc.language}>{doc.valid}</span>.
             </Show>
           </p>
           <Show when={doc.source}>
