@@ -138,13 +138,14 @@ const unmarked = (page: Page): Promise<readonly string[]> =>
   })
 
 /** Goes through a group of numbers by tab and arrow keys, opens the why of its first and last; gives what went wrong. */
-async function walked(page: Page, group: Locator): Promise<readonly string[]> {
-  const figures = group.locator('.fig')
+async function walked(page: Page, group: Locator, number = '.fig'): Promise<readonly string[]> {
+  const figures = group.locator(number)
   const count = await figures.count()
-  const stops = await group.locator('.fig[tabindex="0"]').count()
+  const first = group.locator(`${number}[tabindex="0"]`)
+  const stops = await first.count()
   const wrong = stops === 1 ? [] : [`${stops} stops of the tab key`]
-  const here = () => page.evaluate(() => [...document.querySelectorAll('.fig')].indexOf(document.activeElement!))
-  await group.locator('.fig[tabindex="0"]').focus()
+  const here = () => page.evaluate((n) => [...document.querySelectorAll(n)].indexOf(document.activeElement!), number)
+  await first.focus()
   await page.keyboard.press('Home')
   const seen = new Set([await here()])
   for (let i = 1; i < count; i++) {
@@ -199,6 +200,23 @@ describe('every number', () => {
       const groups = page.locator('[role=grid]:has(.fig)')
       expect(await groups.count(), come).toBeGreaterThan(0)
       for (const group of await groups.all()) expect(await walked(page, group), come).toEqual([])
+    }
+    expect(wrongs).toEqual([])
+    await context.close()
+  })
+
+  it('on a drawing is reached and opened by the keyboard alone: fields one by one, the others as a group', async () => {
+    const context = await browser.newContext({ viewport: { width: 1440, height: 900 } })
+    const { page, wrongs } = await watched(context)
+    await opened(page, server.url)
+    for (const part of ['distributor', 'reservoir', 'pump']) {
+      await page.locator(`.loop a[data-part="${part}"]`).click()
+      await page.waitForTimeout(1500)
+      const others = '.live:not(.field)'
+      const groups = await page.locator(`.sheet:has(${others})`).all()
+      expect(groups.length, part).toBeGreaterThan(0)
+      for (const group of groups) expect(await walked(page, group, others), part).toEqual([])
+      expect(await page.locator('.sheet .live.field:not([tabindex="0"])').count(), part).toBe(0)
     }
     expect(wrongs).toEqual([])
     await context.close()

@@ -9,6 +9,7 @@ import { Ink } from './Ink.tsx'
 import { LiveFigures } from './Live.tsx'
 import { LiveInput } from './LiveInput.tsx'
 import { Pins } from './Pins.tsx'
+import { roving } from './roving.ts'
 
 /** CSS pixels in a millimetre of the screen. */
 const PX = 96 / 25.4
@@ -49,7 +50,19 @@ function Sheet(props: { readonly id: string }) {
               <For each={s().titles}>
                 {(title, i) => (
                   <span class="title" classList={{ on: title === bench.part(), second: i() > 0 }}>
-                    {say(title)} <i data-why="fact:scale">{scale(s().scale)}</i>
+                    {say(title)}{' '}
+                    <Show when={scale(s().scale)}>
+                      {(text) => (
+                        <button
+                          type="button"
+                          class="fig"
+                          data-why="fact:scale"
+                          onClick={(e) => bench.explain('fact:scale', e.currentTarget)}
+                        >
+                          <span class="q">{text()}</span>
+                        </button>
+                      )}
+                    </Show>
                   </span>
                 )}
               </For>
@@ -58,6 +71,7 @@ function Sheet(props: { readonly id: string }) {
               {/* biome-ignore lint/a11y: its figures are controls with names; every part can be chosen on the loop, in tab order */}
               <svg
                 class="sheet"
+                ref={roving}
                 data-on={ownPart(props.id, bench.part()) ? undefined : bench.part()}
                 viewBox={`0 0 ${w()} ${h()}`}
                 width={w() * PX}

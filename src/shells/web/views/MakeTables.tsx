@@ -10,7 +10,8 @@ import { fieldAt } from '../model/fields.ts'
 import { ofFact, ofField, type Reason } from '../model/reasons.ts'
 import { say } from '../words.ts'
 import { useBench } from './bench.tsx'
-import { Numbered, NumberTable, roving } from './Grid.tsx'
+import { Numbered, NumberTable } from './Grid.tsx'
+import { roving } from './roving.ts'
 
 /** How the lengths are cut, material by material. */
 export function Cuts(props: { readonly cuts: CutsFacts }) {

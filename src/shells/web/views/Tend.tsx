@@ -15,7 +15,8 @@ import { findingKey } from '../workers/protocol.ts'
 import { useBench } from './bench.tsx'
 import { FieldInput } from './FieldInput.tsx'
 import { Figure } from './Figure.tsx'
-import { Numbered, NumberTable, roving } from './Grid.tsx'
+import { Numbered, NumberTable } from './Grid.tsx'
+import { roving } from './roving.ts'
 
 /** What the days bring: judged numbers, each with its why and its limit. */
 function Care() {
