@@ -49,7 +49,7 @@ const screens: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
   ['tend', (page) => page.getByRole('button', { name: 'Tend', exact: true }).click()],
 ]
 
-/** Text with a figure in it that stands outside of every reason. */
+/** Text with a figure in it that stands outside of every reason; names such as P120 are no figures. */
 const unexplained = (page: Page): Promise<readonly string[]> =>
   page.evaluate(() => {
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
@@ -57,7 +57,12 @@ const unexplained = (page: Page): Promise<readonly string[]> =>
     for (let node = walker.nextNode(); node; node = walker.nextNode()) {
       const text = node.textContent ?? ''
       const within = node.parentElement
-      if (!within || !/\d/.test(text) || within.closest('[data-why], script, style, title, option, h1, .asks')) continue
+      if (
+        !within ||
+        !/(?<![\p{L}\d])\d/u.test(text) ||
+        within.closest('[data-why], script, style, title, option, h1, .asks')
+      )
+        continue
       found.push(`${within.tagName}.${within.className}: ${text.slice(0, 60)}`)
     }
     return found
