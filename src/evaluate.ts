@@ -131,6 +131,7 @@ function job(plan: Plan, options: EvaluateOptions) {
       tank: tank(),
       layout: layout(),
       templates: orNull(templates()),
+      pocket: pocket(),
       oldest_weeks: week,
     }),
   )

@@ -48,6 +48,14 @@ export const fallingWater = table({
     jetSpeedShare: { value: 0.97, unit: '1', note: 'speed of a jet over that of Torricelli' },
     dropDrag: { value: 0.5, unit: '1', note: 'drag coefficient of drops of 2 to 5 mm, on their own diameter' },
     airDensity: { value: 1.2, unit: 'kg/m3', note: 'air at 20 °C near sea level' },
+    dropOverJet: { value: 1.89, unit: '1', note: 'drops into which a jet breaks, over its diameter' },
+    largestDrop: { value: 0.005, unit: 'm', note: 'larger ones break up in the air' },
+    drillError: {
+      value: (2 * Math.PI) / 180,
+      unit: 'rad',
+      source: 'common-practice',
+      note: 'a hole drilled by hand stands so far from square',
+    },
     splashNumber: { value: 57.7, unit: '1', source: 'Mundo1995' },
   },
 })

@@ -1,7 +1,7 @@
 import { type Check, checked } from '../../findings/check.ts'
 import type { Finding, Lever } from '../../findings/finding.ts'
 import { judge, unknown } from '../../findings/judge.ts'
-import { along, among, together } from '../../findings/levers.ts'
+import { together } from '../../findings/levers.ts'
 import { quantity } from '../../kernel/units.ts'
 import { isKnown, type Known } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
@@ -9,8 +9,7 @@ import { distributorPractice } from '../../tables/hydraulic-orifices.ts'
 import { waterPathPractice } from '../../tables/water-path.ts'
 import { holeCircle } from './checks-circle.ts'
 import type { DistributorChoice } from './distributor-choice.ts'
-import { columnPipe } from './film-facts.ts'
-import { type DistributorFacts, distributorSuggestions, type HydraulicsFacts, type WettingFacts } from './index.ts'
+import { type DistributorFacts, distributorSuggestions, type HydraulicsFacts } from './index.ts'
 import { deeper, holes, ofRange, otherDrills, throttle } from './levers.ts'
 import { choiceWishes } from './levers-distributor.ts'
 import type { Range } from './range.ts'
@@ -132,70 +131,6 @@ const tilt: Check<Judged> = {
   ],
 }
 
-function moreWater(plan: Plan, w: WettingFacts) {
-  const bore_m = columnPipe(plan)?.bore_m ?? 0
-  const pitch_rad = (2 * Math.PI) / w.holes.count
-  const { diameter_m, thickness_m } = plan.distributor ?? {}
-  const cup_m = diameter_m === undefined || thickness_m === undefined ? bore_m : diameter_m - 2 * thickness_m
-  const edge_m = Math.min(bore_m, cup_m) - w.holes.hole_m
-  return [
-    ...(plan.distributor?.circle_m !== undefined && edge_m > plan.distributor.circle_m
-      ? [along('distributor/circle', edge_m, 'm', 0.001)]
-      : []),
-    ...(plan.distributor?.turn_rad === undefined
-      ? []
-      : [along('distributor/turn', plan.distributor.turn_rad + pitch_rad, 'rad', pitch_rad / 12)]),
-    ...holes(plan, 'more'),
-    among('distributor/kind', ['ring']),
-  ]
-}
-
-/** Numbers of the sites that are not surely wet, runs of them drawn together: 1–4, 7. */
-function numbers(sites: WettingFacts['worst']): string {
-  const runs: [number, number][] = []
-  for (const site of sites) {
-    if (site.water === 'wet') continue
-    const n = Number(site.id)
-    const last = runs.at(-1)
-    if (last !== undefined && last[1] === n - 1) last[1] = n
-    else runs.push([n, n])
-  }
-  return runs.map(([a, b]) => (a === b ? `${a}` : `${a}–${b}`)).join(', ')
-}
-
-const dry: Check<WettingFacts> = {
-  id: 'hydraulics/dry-sites',
-  at: 'distributor/circle',
-  source: 'RivuletWidth',
-  judged: (w, plan, terms) => [
-    judge('hydraulics/dry-sites', ofRange(w.dry, 'count'), {
-      ...terms,
-      must: { max: 0 },
-      slots: { which: numbers(w.asDrawn), sites: w.asDrawn.length, flow: quantity(w.flow_m3_s, 'm3_s') },
-      levers: moreWater(plan, w),
-    }),
-  ],
-}
-
-const dryAtWorst: Check<WettingFacts> = {
-  id: 'hydraulics/dry-sites-worst',
-  at: 'distributor/holes',
-  source: 'RivuletWidth',
-  judged: (w, plan, terms) => [
-    judge('hydraulics/dry-sites-worst', ofRange(w.dryAtWorst, 'count'), {
-      ...terms,
-      want: { max: 0 },
-      slots: {
-        which: numbers(w.worst),
-        sites: w.worst.length,
-        lean: quantity(w.lean_rad, 'rad'),
-        shut: quantity(w.cloggedShare, 'share'),
-      },
-      levers: holes(plan, 'more'),
-    }),
-  ],
-}
-
 const plated = (plan: Plan): boolean => plan.distributor?.kind !== 'tee'
 
 function judgedFacts(plan: Plan, h: HydraulicsFacts): Known<Judged> | null {
@@ -214,10 +149,7 @@ function judgedFacts(plan: Plan, h: HydraulicsFacts): Known<Judged> | null {
 
 export function distributorChecks(plan: Plan, h: HydraulicsFacts): readonly Finding[] {
   const facts = judgedFacts(plan, h)
-  return [
-    ...(facts === null || !plated(plan)
-      ? []
-      : checked([holeSize, holeCircle, overflow, clogged, drips, tilt], facts, plan)),
-    ...checked([dry, dryAtWorst], h.wetting, plan),
-  ]
+  return facts === null || !plated(plan)
+    ? []
+    : checked([holeSize, holeCircle, overflow, clogged, drips, tilt], facts, plan)
 }

@@ -49,3 +49,27 @@ export function splashNumber(given: {
   notNegative('splashNumber', { v })
   return Math.sqrt((ρ * v * v * d) / σ) * ((ρ * v * d) / μ) ** 0.25
 }
+
+/**
+ * How far aside a stream has come after a fall, from a hole that was drilled askew.
+ *
+ *   x = v sin ε t, t = (√(v² + 2 g y) − v)/g, v = c √(2 g h)
+ *
+ * Symbols  x way aside [m], v speed at the hole [m/s], c speed of a jet over that of Torricelli [1], h head over the hole
+ *          [m], ε angle of the hole from the plumb [rad], y fall [m], t time of the fall [s]
+ * Valid    ε of a few degrees, still air
+ * Source   Torricelli, free fall
+ * Throws   RangeError where h or y is negative
+ */
+export function streamDrift(given: {
+  readonly head_m: number
+  readonly speedShare: number
+  readonly askew_rad: number
+  readonly fall_m: number
+}): number {
+  const { head_m: h, speedShare: c, askew_rad: ε, fall_m: y } = given
+  notNegative('streamDrift', { h, y })
+  const v = c * Math.sqrt(2 * STANDARD_GRAVITY * h)
+  const t = (Math.sqrt(v * v + 2 * STANDARD_GRAVITY * y) - v) / STANDARD_GRAVITY
+  return v * Math.sin(ε) * t
+}

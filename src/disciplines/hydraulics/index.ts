@@ -3,12 +3,13 @@ import type { Plan } from '../../plan/plan.ts'
 import { waterPathPractice } from '../../tables/water-path.ts'
 import type { LayoutFacts } from '../layout/index.ts'
 import type { TankFacts } from '../reservoir/tank.ts'
-import type { TemplatesFacts } from '../templates/index.ts'
+import type { PocketFacts, TemplatesFacts } from '../templates/index.ts'
 import { type DistributorFacts, distributorFacts } from './distributor-facts.ts'
 import { type DrainFacts, drainFacts } from './drain-facts.ts'
 import { columnPipe, type FilmFacts, filmFacts } from './film-facts.ts'
 import { columnFlow, type FlowFacts, flowFacts, type LiftFacts, liftFacts } from './flow-facts.ts'
 import { type HeldFacts, heldFacts } from './held-facts.ts'
+import { openingFacts } from './opening-facts.ts'
 import { type PumpFacts, pumpFacts } from './pump-facts.ts'
 import type { Range } from './range.ts'
 import { type RootFacts, rootFacts } from './roots-facts.ts'
@@ -39,6 +40,7 @@ interface Neighbours {
   readonly tank: Known<TankFacts>
   readonly layout: Known<LayoutFacts>
   readonly templates: TemplatesFacts | null
+  readonly pocket: Known<PocketFacts>
   /** Age of the oldest plants, in weeks. */
   readonly oldest_weeks: number
 }
@@ -92,7 +94,13 @@ export function hydraulicsFacts(plan: Plan, given: Neighbours): HydraulicsFacts 
     column_m3_s: column,
     distributor,
     film,
-    wetting: wettingFacts(plan, { flow: column, water, distributor, layout: given.layout, templates: given.templates }),
+    wetting: wettingFacts(plan, {
+      flow: column,
+      water,
+      distributor,
+      layout: given.layout,
+      opening: openingFacts(plan, given),
+    }),
     held,
     drain: drainFacts(plan, column, total),
     roots: rootFacts(plan, { layout: given.layout, film, oldest_weeks: given.oldest_weeks }),

@@ -62,13 +62,19 @@ const rootLength_m = {
   high: goingOn(lengthTo.high, LAST_LENGTH),
 }
 
+/** Root of each day up to the last of which anything is said, worked out once. */
+const DAYS = Array.from({ length: longest.high * DAYS_OF_WEEK + 1 }, (_, day) => {
+  const week = day / DAYS_OF_WEEK
+  return { mass_kg: wetRoot_kg(week), low_m: rootLength_m.low(week), high_m: rootLength_m.high(week) }
+})
+
 /** Week from which the roots of a plant hang as far as asked: long and short roots; null where they never do. */
 export function weekOfLength(reach_m: number): Range {
-  const week = (at: (week: number) => number) => {
-    for (let w = 0; w <= longest.high * DAYS_OF_WEEK; w++) if (at(w / DAYS_OF_WEEK) >= reach_m) return w / DAYS_OF_WEEK
-    return longest.high
+  const week = (end: 'low_m' | 'high_m') => {
+    const day = DAYS.findIndex((d) => d[end] >= reach_m)
+    return day < 0 ? longest.high : day / DAYS_OF_WEEK
   }
-  return range(week(rootLength_m.high), week(rootLength_m.low))
+  return range(week('high_m'), week('low_m'))
 }
 
 function vigourOf(crop: string): Range {
@@ -105,24 +111,36 @@ interface Column {
   readonly vigour: Range
 }
 
-function areaAt(c: Column, week: number): Range {
-  const area = (end: 'low' | 'high', χ: number, L: number) =>
-    matArea({
-      ...c,
-      volume_m3: matVolume({ wetRoot_kg: c.vigour[end] * wetRoot_kg(week), density_kg_m3: WATER_kg_m3, packing: χ }),
-      length_m: L,
-    })
-  return {
-    low: area('low', packing.high, rootLength_m.high(week)),
-    high: area('high', packing.low, rootLength_m.low(week)),
-  }
+interface Root {
+  readonly mass_kg: number
+  readonly low_m: number
+  readonly high_m: number
 }
 
-/** Day from which a share of the bore is taken for good; the last of which anything is said where it never is. */
+const rootAt = (week: number): Root => ({
+  mass_kg: wetRoot_kg(week),
+  low_m: rootLength_m.low(week),
+  high_m: rootLength_m.high(week),
+})
+
+/** Few roots, long and packed at the low end; many, short and loose at the high one. */
+function areaOf(c: Column, root: Root, end: 'low' | 'high'): number {
+  const low = end === 'low'
+  const wetRoot_kg = c.vigour[end] * root.mass_kg
+  const volume_m3 = matVolume({ wetRoot_kg, density_kg_m3: WATER_kg_m3, packing: low ? packing.high : packing.low })
+  return matArea({ ...c, volume_m3, length_m: low ? root.high_m : root.low_m })
+}
+
+const areaAt = (c: Column, week: number): Range => ({
+  low: areaOf(c, rootAt(week), 'low'),
+  high: areaOf(c, rootAt(week), 'high'),
+})
+
+/** Day from which a share of the bore is taken; the last of which anything is said where it never is. */
 function dayOf(c: Column, end: 'low' | 'high', share: number): number {
   const most = longest.high * DAYS_OF_WEEK
-  for (let d = DAYS_OF_WEEK; d < most; d++) if (areaAt(c, d / DAYS_OF_WEEK)[end] / c.free_m2 >= share) return d
-  return most
+  const day = DAYS.findIndex((root, d) => d >= DAYS_OF_WEEK && areaOf(c, root, end) >= share * c.free_m2)
+  return day < 0 ? most : day
 }
 
 function columnOf(plan: Plan, layout: LayoutFacts, bore_m: number, vigour: Range): Column {

@@ -3,14 +3,15 @@ import type { Plan } from '../../plan/plan.ts'
 import { orificeDischarge } from '../../tables/hydraulic-orifices.ts'
 import { wallWetting } from '../../tables/hydraulic-walls.ts'
 import type { LayoutFacts } from '../layout/index.ts'
-import type { TemplatesFacts } from '../templates/index.ts'
 import type { DistributorFacts } from './distributor-facts.ts'
 import { capillaryLength, rivuletWidth } from './equations-wetting.ts'
 import { columnPipe } from './film-facts.ts'
+import type { OpeningFacts } from './opening-facts.ts'
 import type { Range } from './range.ts'
+import { weekOfLength } from './roots-facts.ts'
 import type { SolutionWater } from './temperature.ts'
 import { type WettingChange, wettingChanges } from './wetting-change.ts'
-import { holeAngles, type SiteWater, type WetSite, type WettingCase, wettingBand, worstRow } from './wetting-map.ts'
+import { holeAngles, type SiteWater, type WetSite, type WettingCase, worstRow } from './wetting-map.ts'
 
 /** Which sites get water: as drawn (plumb, all holes open) and at the worst that the plan allows (lean, clogged row). */
 export interface WettingFacts {
@@ -20,9 +21,18 @@ export interface WettingFacts {
   readonly worst: readonly SiteWater[]
   readonly lean_rad: number
   readonly cloggedShare: number
-  /** Sites without water: on the wall that wets most easily, and on the one that wets least. */
+  /**
+   * Sites that neither film nor drops reach: on the wall that wets most easily, with drills as askew as they are and
+   * splashes; and on the one that wets least, drilled square.
+   */
   readonly dry: Range
   readonly dryAtWorst: Range
+  /** Sites that no film reaches, only falling drops. */
+  readonly byDrops: number
+  readonly byDropsAtWorst: number
+  /** How far roots must hang from the cup to meet the falling water, and the weeks from which they do; null where the cup is not known. */
+  readonly rootGap_m: number | null
+  readonly rootWeeks: Range | null
   /** The case, so that the smallest cure can be asked for when somebody looks. */
   readonly case: WettingCase
 }
@@ -34,8 +44,10 @@ const LEANS = 4
 
 const dryRange = (sites: readonly SiteWater[]): Range => ({
   low: sites.filter((s) => s.water === 'dry').length,
-  high: sites.filter((s) => s.water !== 'wet').length,
+  high: sites.filter((s) => s.water !== 'wet' && s.drops !== 'sure').length,
 })
+
+const dropSites = (sites: readonly SiteWater[]): number => sites.filter((s) => s.water === 'drops').length
 
 /** The bearing of the lean, and the place of the clogged row, that leave most sites dry. */
 function worstBearing(c: WettingCase, cloggedShare: number): readonly SiteWater[] {
@@ -43,7 +55,7 @@ function worstBearing(c: WettingCase, cloggedShare: number): readonly SiteWater[
   const maps = Array.from({ length: tries }, (_, i) =>
     worstRow({ ...c, toward_rad: (2 * Math.PI * i) / tries }, wall, cloggedShare),
   )
-  const weight = (m: readonly SiteWater[]) => dryRange(m).low * m.length + dryRange(m).high
+  const weight = (m: readonly SiteWater[]) => (dryRange(m).low * m.length + dryRange(m).high) * m.length + dropSites(m)
   return maps.reduce((a, b) => (weight(b) > weight(a) ? b : a))
 }
 
@@ -64,7 +76,7 @@ export function wettingFacts(
     readonly water: SolutionWater
     readonly distributor: Known<DistributorFacts | null>
     readonly layout: Known<LayoutFacts>
-    readonly templates: TemplatesFacts | null
+    readonly opening: Known<OpeningFacts>
   },
 ): Known<WettingFacts> {
   const pipe = columnPipe(plan)
@@ -72,10 +84,9 @@ export function wettingFacts(
   if (!isKnown(given.layout)) return given.layout
   if (!isKnown(given.distributor)) return given.distributor
   if (!isKnown(given.flow)) return given.flow
-  if (given.templates === null) return { needs: ['column/stub'] }
-  const { holeAlong, cup } = given.templates
-  const { left_rad, right_rad } = holeAlong.extent
-  const reach_m = isKnown(cup) ? Math.min(Math.max(0, cup.known.reach.axis_m), pipe.bore_m / 2) : 0
+  if (!isKnown(given.opening)) return given.opening
+  const { halfAngle_rad, cup_m, end_m } = given.opening.known
+  const reach_m = Math.min(Math.max(0, cup_m ?? 0), pipe.bore_m / 2)
   const top_m = given.layout.known.columnLength_m
   const empty = new Set(plan.column?.sites?.empty ?? [])
   const sites = given.layout.known.sites.flatMap((s): WetSite[] =>
@@ -86,8 +97,9 @@ export function wettingFacts(
             id: String(s.number),
             angle_rad: s.turn_rad,
             depth_m: Math.max(0, top_m - s.mark_m),
-            halfAngle_rad: Math.abs(right_rad - left_rad) / 2,
+            halfAngle_rad,
             reach_m,
+            end_m,
           },
         ],
   )
@@ -105,8 +117,10 @@ export function wettingFacts(
     holes,
     sites,
   }
-  const asDrawn = wettingBand({ ...wettingCase, lean_rad: NO_LEAN }, wall, 0)
+  const asDrawn = worstRow({ ...wettingCase, lean_rad: NO_LEAN }, wall, 0)
   const worst = worstBearing(wettingCase, cloggedShare)
+  const stream_m = pipe.bore_m / 2 - Math.min(holes.circle_m, pipe.bore_m) / 2
+  const rootGap_m = cup_m === null ? null : Math.max(0, stream_m - cup_m)
   return {
     known: {
       flow_m3_s,
@@ -117,6 +131,10 @@ export function wettingFacts(
       cloggedShare,
       dry: dryRange(asDrawn),
       dryAtWorst: dryRange(worst),
+      byDrops: dropSites(asDrawn),
+      byDropsAtWorst: dropSites(worst),
+      rootGap_m,
+      rootWeeks: rootGap_m === null ? null : weekOfLength(rootGap_m),
       case: wettingCase,
     },
   }

@@ -5,12 +5,13 @@
  * a capillary length of the wall runs down the wall, one further in falls free and, in a leaning column, meets the wall
  * lower down; a stream on the wall keeps a strip wet whose width its own flow can hold open; strips creep towards the
  * low line of a leaning wall. Clogged holes are taken in a row, dirt settling on one side, at their worst place.
- * Left out: spreading by stubs, roots and splashes, which in a grown column mend dry strips, and water turned aside at
- * openings higher up. A site is judged for the strip alone; the paper strip in the column has the last word.
+ * What falls free is followed in the drops. Left out: spreading by stubs and roots, which in a grown column mend dry
+ * strips, and water turned aside at openings higher up. The paper strip in the column has the last word.
  */
 import { holeFlows } from './equations-distributor.ts'
 import type { Water } from './equations-water.ts'
 import { capillaryLength, coveredShare, filmBearing, freeFallToWall, rivuletWidth } from './equations-wetting.ts'
+import { apart, type Drops, dropsOf, type Place, type Strikes, strikesOf } from './wetting-drops.ts'
 
 export interface Holes {
   readonly count: number
@@ -31,6 +32,8 @@ export interface WetSite {
   readonly halfAngle_rad: number
   /** How far the cup stands into the bore from the wall; zero where it does not. */
   readonly reach_m: number
+  /** How far the stub's end stands into the bore. */
+  readonly end_m: number
 }
 
 export interface WettingCase {
@@ -62,13 +65,6 @@ export interface WettingMap {
 
 export const holeAngles = (holes: Holes): readonly number[] =>
   Array.from({ length: holes.count }, (_, i) => holes.first_rad + (2 * Math.PI * i) / holes.count)
-
-/** Where the stream of a hole is at a depth. Does not depend on its flow, so it is worked out once. */
-interface Place {
-  readonly bearing_rad: number
-  readonly radius_m: number
-  readonly onWall: boolean
-}
 
 /** What stays the same whichever holes are blocked and however wide the strips are. */
 interface Paths {
@@ -112,12 +108,6 @@ function placeAt(
   const { bore_m, lean_rad, toward_rad: low_rad } = c
   const run = { bore_m, lean_rad, low_rad, bearing_rad, run_m: depth_m - stream.wall_m }
   return { bearing_rad: filmBearing(run), radius_m: bore_m / 2, onWall: true }
-}
-
-/** Angle between two bearings, 0 to π. */
-function apart(one_rad: number, other_rad: number): number {
-  const turn = Math.abs(one_rad - other_rad) % (2 * Math.PI)
-  return turn > Math.PI ? 2 * Math.PI - turn : turn
 }
 
 function bareMargin(
@@ -220,51 +210,63 @@ export function cloggedWetting(c: WettingCase, cloggedShare: number): readonly S
 
 export interface SiteWater {
   readonly id: string
-  /** `wet` even on the wall that is hardest to wet, `dry` even on the easiest, `doubtful` between. */
-  readonly water: 'wet' | 'doubtful' | 'dry'
+  /**
+   * By film: `wet` even on the wall that is hardest to wet, `doubtful` only on one that has run in. Else `drops` where
+   * falling water strikes it, `dry` where neither does.
+   */
+  readonly water: 'wet' | 'doubtful' | 'drops' | 'dry'
   readonly hardMargin_rad: number
   readonly easyMargin_rad: number
+  readonly drops: Drops
 }
 
-function waters(
-  c: { readonly sites: readonly WetSite[] },
-  hard: readonly number[],
-  easy: readonly number[],
-): readonly SiteWater[] {
+/** What the drops strike with all holes running: the same whichever are blocked. */
+function allStrikes(c: Omit<WettingCase, 'contactAngle_rad'>, paths: Paths): readonly Strikes[] {
+  const { head_m } = flowsOf(c, paths, new Set())
+  const at = c.sites.map((site) => paths.depths_m.indexOf(site.depth_m))
+  const places = paths.places.map((byDepth) => at.map((depth) => byDepth[depth]!))
+  const { bore_m, water, sites } = c
+  return strikesOf({ bore_m, hole_m: c.holes.hole_m, water, head_m, sites, places })
+}
+
+interface RowMap {
+  readonly dry: number
+  readonly hard: readonly number[]
+  readonly easy: readonly number[]
+  readonly drops: readonly Drops[]
+}
+
+function siteWaters(c: { readonly sites: readonly WetSite[] }, map: RowMap): readonly SiteWater[] {
   return c.sites.map(({ id }, i): SiteWater => {
-    const [hardMargin_rad, easyMargin_rad] = [hard[i]!, easy[i]!]
-    const either = easyMargin_rad >= 0 ? 'doubtful' : 'dry'
-    return { id, water: hardMargin_rad >= 0 ? 'wet' : either, hardMargin_rad, easyMargin_rad }
+    const [hardMargin_rad, easyMargin_rad, drops] = [map.hard[i]!, map.easy[i]!, map.drops[i]!]
+    const film = hardMargin_rad >= 0 ? 'wet' : easyMargin_rad >= 0 ? 'doubtful' : null
+    return { id, water: film ?? (drops === null ? 'dry' : 'drops'), hardMargin_rad, easyMargin_rad, drops }
   })
 }
 
-/** What can be said of each site while the state of the wall is only known to lie between two. */
-export function wettingBand(
-  c: Omit<WettingCase, 'contactAngle_rad'>,
-  wall: { readonly hard_rad: number; readonly easy_rad: number },
-  cloggedShare: number,
-): readonly SiteWater[] {
-  const perFlows = [wall.hard_rad, wall.easy_rad].map((contactAngle_rad) => widthPerFlow({ ...c, contactAngle_rad }))
-  const [hard, easy] = worstMargins(c, cloggedShare, perFlows)
-  return waters(c, hard!, easy!)
-}
-
-/** The map with a row of clogged holes at the one place where it leaves most sites dry. */
+/**
+ * The map with a row of clogged holes at the one place where it leaves most sites dry, over walls from one that is hard
+ * to wet to one that wets easily.
+ */
 export function worstRow(
   c: Omit<WettingCase, 'contactAngle_rad'>,
   wall: { readonly hard_rad: number; readonly easy_rad: number },
   cloggedShare: number,
 ): readonly SiteWater[] {
   const paths = pathsOf(c)
+  const strikes = allStrikes(c, paths)
   const perFlow = (contactAngle_rad: number) => widthPerFlow({ ...c, contactAngle_rad })
-  const [hard, easy] = [perFlow(wall.hard_rad), perFlow(wall.easy_rad)]
-  let worst: { readonly dry: number; readonly hard: readonly number[]; readonly easy: readonly number[] } | null = null
+  const [hardest, easiest] = [perFlow(wall.hard_rad), perFlow(wall.easy_rad)]
+  let worst: RowMap | null = null
   for (const row of cloggedRows(c.holes.count, cloggedShare)) {
     const { flows_m3_s } = flowsOf(c, paths, row)
-    const map = { hard: margins(paths, flows_m3_s, hard), easy: margins(paths, flows_m3_s, easy) }
-    // A site that is dry on any wall weighs more than one that is dry on a new wall only.
-    const dry = map.easy.reduce((n, m, i) => n + (m < 0 ? c.sites.length : map.hard[i]! < 0 ? 1 : 0), 0)
-    if (worst === null || dry > worst.dry) worst = { dry, ...map }
+    const [hard, easy] = [margins(paths, flows_m3_s, hardest), margins(paths, flows_m3_s, easiest)]
+    const drops = dropsOf(strikes, c.sites, (hole) => flows_m3_s[hole]! > 0)
+    // A site that nothing reaches weighs more than one that drops reach, and that more than one on a new wall only.
+    const all = c.sites.length
+    const weight = (m: number, i: number) => (m >= 0 ? (hard[i]! < 0 ? 1 : 0) : drops[i] === null ? all * all : all)
+    const dry = easy.reduce((n, m, i) => n + weight(m, i), 0)
+    if (worst === null || dry > worst.dry) worst = { dry, hard, easy, drops }
   }
-  return waters(c, worst?.hard ?? [], worst?.easy ?? [])
+  return worst === null ? [] : siteWaters(c, worst)
 }

@@ -4,7 +4,7 @@ import { wettingRate } from './equations-film.ts'
 import { water } from './equations-water.ts'
 import { coveredShare, filmBearing, freeFallToWall, rivuletWidth } from './equations-wetting.ts'
 import { wettingChanges } from './wetting-change.ts'
-import { cloggedWetting, type WettingCase, wettingBand, wettingMap } from './wetting-map.ts'
+import { cloggedWetting, type WettingCase, wettingMap, worstRow } from './wetting-map.ts'
 
 const LPM = 1 / 60_000
 const w20 = water({ temperature_C: 20 })
@@ -16,7 +16,7 @@ const round = 2 * Math.PI
 const sites = Array.from({ length: 24 }, (_, i) => {
   const ring = Math.floor(i / 3)
   const angle_rad = ((i % 3) * round) / 3 + (ring % 2 === 1 ? round / 6 : 0)
-  return { id: `s${i}`, angle_rad, depth_m: 0.2 + 0.18 * ring, halfAngle_rad: 0.3, reach_m: 0 }
+  return { id: `s${i}`, angle_rad, depth_m: 0.2 + 0.18 * ring, halfAngle_rad: 0.3, reach_m: 0, end_m: 0 }
 })
 
 const column: WettingCase = {
@@ -116,7 +116,7 @@ describe('wetting map', () => {
         ...column,
         flow_m3_s: 0.8 * LPM,
         lean_rad: 0.03,
-        sites: [{ id: 'x', angle_rad: angle, depth_m: 1.5, halfAngle_rad: 0.1, reach_m: 0 }],
+        sites: [{ id: 'x', angle_rad: angle, depth_m: 1.5, halfAngle_rad: 0.1, reach_m: 0, end_m: 0 }],
       }).sites[0]!.reached
     expect(margin(0)).toBe(true)
     // A hole right on the high line keeps its strip there: an unstable place, so a site beside it is asked.
@@ -161,7 +161,7 @@ describe('wetting map', () => {
 
   it('a wall between clean and run in leaves doubt, in the right order', () => {
     const { contactAngle_rad: _, ...bare } = { ...column, flow_m3_s: 1.2 * LPM }
-    const band = wettingBand(bare, { hard_rad: clean, easy_rad: runIn }, 0.3)
+    const band = worstRow(bare, { hard_rad: clean, easy_rad: runIn }, 0.3)
     for (const site of band) expect(site.easyMargin_rad).toBeGreaterThanOrEqual(site.hardMargin_rad)
     expect(new Set(band.map((s) => s.water)).size).toBeGreaterThan(0)
   })

@@ -12,6 +12,8 @@ import { caption, numbers } from './figure.ts'
 import { fittingScale } from './scale.ts'
 
 const WORDS_mm = 60
+/** Rows of what the marks mean. */
+const KEY_mm = 41
 const BETWEEN_mm = 12
 const BESIDE_mm = 10
 /** Caption, and the distributor's holes over the column. */
@@ -29,6 +31,13 @@ function cureText(c: Context, { what, from, to }: Change): string {
   return c.say(`cure-${what}`, { from: figure(from), to: figure(to) })
 }
 
+/** How long plugs that only drops reach are wetted by hand. */
+function untilText(c: Context, { rootGap_m, rootWeeks }: WettingFacts): string {
+  if (rootGap_m === null || rootWeeks === null) return c.say('act-wet-drops-cup')
+  const weeks = [rootWeeks.low, rootWeeks.high].map((w) => String(Math.round(w)))
+  return c.say('act-wet-drops', { gap: c.length(rootGap_m), from: weeks[0]!, to: weeks[1]! })
+}
+
 /** What the map says, what would wet the rest, and the test with paper. */
 function words(c: Context, facts: WettingFacts, at: Point, width_mm: number): Drawing {
   const all = facts.asDrawn.length
@@ -36,7 +45,7 @@ function words(c: Context, facts: WettingFacts, at: Point, width_mm: number): Dr
     c.say('of-sites', { n: r.low === r.high ? String(r.low) : `${r.low}–${r.high}`, m: String(all) })
   const key = wettingKey(c.words.waterPath, wettingOnWall(facts))
   const list = numbers({
-    at: [at[0], at[1] - 34],
+    at: [at[0], at[1] - KEY_mm],
     width_mm,
     heading: c.say('num-missed'),
     rows: [
@@ -44,7 +53,20 @@ function words(c: Context, facts: WettingFacts, at: Point, width_mm: number): Dr
       [worstName(c, facts), missed(facts.dryAtWorst)],
     ],
   })
-  const cures = facts.dryAtWorst.high === 0 ? null : wettingCures(c.plan, facts)
+  const only = (n: number) => missed({ low: n, high: n })
+  const drops = numbers({
+    at: [at[0], at[1] - KEY_mm - list.height_mm - 5],
+    width_mm,
+    heading: c.say('num-drops'),
+    rows:
+      facts.byDrops + facts.byDropsAtWorst === 0
+        ? []
+        : [
+            [c.say('figure-drawn'), only(facts.byDrops)],
+            [worstName(c, facts), only(facts.byDropsAtWorst)],
+          ],
+  })
+  const cures = facts.dryAtWorst.high + facts.byDropsAtWorst === 0 ? null : wettingCures(c.plan, facts)
   const text =
     cures === null
       ? c.say('wet-all')
@@ -53,14 +75,19 @@ function words(c: Context, facts: WettingFacts, at: Point, width_mm: number): Dr
         : [c.say('wet-cures'), ...cures.map((x) => cureText(c, x))]
             .join(' ')
             .replace(/: (.*)$/, (_, rest: string) => `: ${rest}.`)
-  const y = at[1] - 34 - list.height_mm - 5
+  const y = at[1] - KEY_mm - list.height_mm - 5 - (drops.height_mm === 0 ? 0 : drops.height_mm + 5)
   const said = paragraph({ at: [at[0], y], width_mm, text })
   const acts = actions({
     at: [at[0], y - said.height_mm - 5],
     width_mm,
-    lines: [c.say('act-wet-level'), c.say('act-wet-strips'), c.say('act-wet-note')],
+    lines: [
+      c.say('act-wet-level'),
+      c.say('act-wet-strips'),
+      ...(facts.byDrops + facts.byDropsAtWorst > 0 ? [untilText(c, facts)] : []),
+      c.say('act-wet-note'),
+    ],
   })
-  return [...moved(key, [at[0], at[1] - 2.6]), ...list.drawing, ...said.drawing, ...acts.drawing]
+  return [...moved(key, [at[0], at[1] - 2.6]), ...list.drawing, ...drops.drawing, ...said.drawing, ...acts.drawing]
 }
 
 const worstName = (c: Context, facts: WettingFacts): string =>

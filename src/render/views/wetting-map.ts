@@ -18,8 +18,8 @@ import { seamOf } from './unrolled.ts'
 const SITE_mm = 2.6
 const FIGURE_mm = 2.6
 
-/** One site: solid where it is wet on any wall, half where only on a run-in one, crossed out where missed. */
-function site([x, y]: Point, water: 'wet' | 'doubtful' | 'dry'): Drawing {
+/** One site: solid where it is wet on any wall, half where only on a run-in one, dotted where drops strike it, crossed out where missed. */
+function site([x, y]: Point, water: WettingFacts['worst'][number]['water']): Drawing {
   const r = SITE_mm
   const d = r * Math.SQRT1_2
   if (water === 'wet') return [circle([x, y], r, 'visible', { fill: 'solid' })]
@@ -29,6 +29,17 @@ function site([x, y]: Point, water: 'wet' | 'doubtful' | 'dry'): Drawing {
       return [x + r * Math.cos(a), y + r * Math.sin(a)]
     })
     return [circle([x, y], r, 'visible', { fill: 'paper' }), contour(arc, null, { fill: 'solid' })]
+  }
+  if (water === 'drops') {
+    const dots: readonly Point[] = [
+      [x - r * 0.38, y + r * 0.3],
+      [x + r * 0.38, y + r * 0.3],
+      [x, y - r * 0.42],
+    ]
+    return [
+      circle([x, y], r, 'visible', { fill: 'paper' }),
+      ...dots.map((at) => circle(at, r * 0.16, 'thin', { fill: 'solid' })),
+    ]
   }
   return [
     circle([x, y], r, 'cut', { fill: 'paper' }),
@@ -54,7 +65,7 @@ function numbered(sites: readonly { readonly at: Point; readonly number: string 
 
 /** What the marks mean: the sites in one row, the streams in another, from the left upper corner. */
 export function wettingKey(words: WaterPathWords, onWall: boolean): Drawing {
-  const rows = ['wet', 'doubtful', 'dry'] as const
+  const rows = ['wet', 'doubtful', 'drops', 'dry'] as const
   const foot = -7 * rows.length
   return [
     ...rows.flatMap(

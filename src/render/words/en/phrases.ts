@@ -30,6 +30,8 @@ export const phrases: Readonly<Record<string, string>> = {
   'trapped-unknown': 'How much stands in a site is not known yet.',
   'cooling-none': 'nothing',
   'roots-cut': 'cut the tips once a week',
+  'roots-to-rain': 'roots hang {gap} out to it, from week {from} to {to}',
+  'roots-to-rain-unknown': 'roots hang out to it',
   'roots-swap': 'set {crop} in ring 1, at the foot',
   'dries-from': 'From week {week} on plants may be dry sooner, after {dry}.',
   'dries-never': 'No age of plants is dry sooner.',

@@ -18,6 +18,7 @@ export const waterPathWords = {
   stickUnit: 'from mark to mark {step}',
   wet: 'wet on any wall',
   doubtful: 'wet once the wall has run in',
+  drops: 'struck by drops only',
   dry: 'missed',
   strip: 'wall kept wet: new, and run in',
   free: 'stream falls free, off the wall',

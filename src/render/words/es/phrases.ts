@@ -30,6 +30,8 @@ export const phrases: Readonly<Record<string, string>> = {
   'trapped-unknown': 'Aún no se sabe cuánta agua queda en un puesto.',
   'cooling-none': 'nada',
   'roots-cut': 'corte las puntas una vez por semana',
+  'roots-to-rain': 'las raíces cuelguen {gap} hasta ella, de la semana {from} a la {to}',
+  'roots-to-rain-unknown': 'las raíces cuelguen hasta ella',
   'roots-swap': 'ponga {crop} en el anillo 1, al pie',
   'dries-from': 'Desde la semana {week} las plantas pueden quedar secas antes, a los {dry}.',
   'dries-never': 'A ninguna edad quedan secas antes.',

@@ -20,6 +20,7 @@ export const waterPathWords: WaterPathWords = {
   stickUnit: 'de marca a marca {step}',
   wet: 'mojado en toda pared',
   doubtful: 'mojado con la pared rodada',
+  drops: 'solo le llegan gotas',
   dry: 'sin agua',
   strip: 'pared mojada: nueva, y rodada',
   free: 'chorro libre, lejos de la pared',

@@ -140,11 +140,20 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
   },
   'hydraulics/dry-sites': {
     short: 'Water meets every site',
-    pass: 'Of {sites} sites none is missed at {flow}.',
-    watch: 'At {flow}, sites that are missed: {measured} of {sites} ({which}). Try with a dry strip of paper.',
-    fail: 'At {flow}, sites that are missed: {measured} of {sites} ({which}). Streams must run down the wall above a site, or meet its cup.',
+    pass: 'Of {sites} sites none is missed at {flow}; {drops} of them are struck by drops only.',
+    watch: 'At {flow}, sites that may be missed: {measured} of {sites} ({which}). Try with a dry strip of paper.',
+    fail: 'At {flow}, sites that neither film nor drops reach: {measured} of {sites} ({which}). Streams must run down the wall above a site, or meet its cup.',
     because:
-      'Plumb, all holes open. A stream within a few millimetres of the wall clings to it; one further in falls past the sites.',
+      'Plumb, all holes open. A stream within a few millimetres of the wall clings to it; one further in falls as drops, which strike what stands in their way and splash, or pass the sites by.',
+  },
+  'hydraulics/drop-sites': {
+    short: 'Film, not drops alone',
+    pass: 'No site lives by drops alone.',
+    watch:
+      'Sites that only drops reach: {measured} of {sites} ({which}). They strike the ends and cups in the bore and splash about. Wet the plugs by hand each day until {until}; a film would wet them from the first day.',
+    fail: 'Sites that only drops reach: {measured} of {sites} ({which}).',
+    because:
+      'A seedling lives its first days by what touches its plug. How much of a splash a plug keeps nobody measured, so drops are told apart from film; a grown plant drinks with roots that hang in the rain.',
   },
   'hydraulics/dry-sites-worst': {
     short: 'Water despite lean and clog',

@@ -144,11 +144,21 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
   },
   'hydraulics/dry-sites': {
     short: 'Agua en todos los puestos',
-    pass: 'De {sites} puestos ninguno queda sin agua con {flow}.',
-    watch: 'Con {flow}, puestos sin agua: {measured} de {sites} ({which}). Pruebe con una tira de papel seco.',
-    fail: 'Con {flow}, puestos sin agua: {measured} de {sites} ({which}). Los chorros deben bajar por la pared sobre un puesto, o dar en su vaso.',
+    pass: 'De {sites} puestos ninguno queda sin agua con {flow}; a {drops} de ellos solo les llegan gotas.',
+    watch:
+      'Con {flow}, puestos que pueden quedar sin agua: {measured} de {sites} ({which}). Pruebe con una tira de papel seco.',
+    fail: 'Con {flow}, puestos a los que no llegan ni película ni gotas: {measured} de {sites} ({which}). Los chorros deben bajar por la pared sobre un puesto, o dar en su vaso.',
     because:
-      'A plomo, con todos los agujeros abiertos. Un chorro a pocos milímetros de la pared se pega a ella; uno más adentro cae sin tocar los puestos.',
+      'A plomo, con todos los agujeros abiertos. Un chorro a pocos milímetros de la pared se pega a ella; uno más adentro cae en gotas, que dan en lo que encuentran y salpican, o pasan de largo.',
+  },
+  'hydraulics/drop-sites': {
+    short: 'Película, no solo gotas',
+    pass: 'Ningún puesto vive solo de gotas.',
+    watch:
+      'Puestos a los que solo llegan gotas: {measured} de {sites} ({which}). Dan en los extremos y vasos del interior y salpican. Moje los tacos a mano cada día hasta que {until}; una película los mojaría desde el primer día.',
+    fail: 'Puestos a los que solo llegan gotas: {measured} de {sites} ({which}).',
+    because:
+      'Un plantón vive sus primeros días de lo que toca su taco. Cuánto de una salpicadura retiene un taco no lo midió nadie, por eso se distinguen gotas y película; una planta crecida bebe con raíces que cuelgan en la lluvia.',
   },
   'hydraulics/dry-sites-worst': {
     short: 'Agua aun ladeada y tapada',
