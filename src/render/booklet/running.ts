@@ -5,6 +5,7 @@ import { atOrigin } from './frame.ts'
 import { type Given, heading, text, ticks } from './input.ts'
 import type { Block, Chapter } from './model.ts'
 import { tankPicture } from './pictures-tank.ts'
+import { weekBlocks } from './running-weeks.ts'
 
 const LET_GO_ROWS = 4
 
@@ -104,6 +105,6 @@ export function runningChapter(g: Given, spent: readonly Block[]): Chapter | nul
   return {
     id: 'running',
     title: g.tell('running-title'),
-    blocks: [...topUp(g), ...clock(g), ...letGo(g, spent), ...spent.slice(0, 1)],
+    blocks: [...topUp(g), ...clock(g), ...weekBlocks(g), ...letGo(g, spent), ...spent.slice(0, 1)],
   }
 }

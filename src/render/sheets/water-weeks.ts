@@ -1,5 +1,7 @@
+import type { RootFacts } from '../../disciplines/hydraulics/index.ts'
 import { band, quantity } from '../../kernel/units.ts'
 import { orNull } from '../../plan/known.ts'
+import { rootPractice } from '../../tables/roots.ts'
 import { bounds } from '../drawing/bounds.ts'
 import { actions, paragraph } from '../paper/words.ts'
 import { rootsByWeek } from '../views/roots-by-week.ts'
@@ -14,6 +16,30 @@ const BESIDE_mm = 8
 const CAPTION_mm = 7
 const BELOW_mm = 12
 
+const HALF = rootPractice.rows.boreTaken.low
+
+/** When the bore is half full, and how full it is when the oldest plants are cut. */
+export function rootRows(c: Context, roots: RootFacts): readonly (readonly [name: string, figure: string | null])[] {
+  const { halfFull_d, atOldest, oldest_d, filmShare, boreNeeded_m } = roots
+  return [
+    [c.say('num-roots-half'), c.shown(band(halfFull_d.low, halfFull_d.high, 'd'))],
+    [c.say('num-roots-cut'), c.shown(quantity(oldest_d, 'd'))],
+    [c.say('num-roots-then'), c.shown(band(atOldest.low, atOldest.high, 'share'))],
+    [c.say('num-roots-film'), c.shown(quantity(filmShare, 'share'))],
+    [c.say('num-roots-bore'), atOldest.high > HALF ? c.shown(quantity(boreNeeded_m, 'm')) : null],
+  ]
+}
+
+/** What is done about roots, week by week. */
+export function rootDeeds(c: Context, roots: RootFacts): readonly string[] {
+  const crop = roots.heaviest === null ? null : (c.words.choices[roots.heaviest] ?? roots.heaviest)
+  return [
+    c.say('act-roots-look', { ring: String(roots.ring) }),
+    ...(crop === null ? [] : [c.say('act-roots-swap', { crop })]),
+    c.say('act-roots-cut'),
+  ]
+}
+
 /** What runs week by week: roots that fill the bore, and how long plants hold out without water. */
 export function weekPages(c: Context): readonly Draft[] {
   const roots = orNull(c.facts.hydraulics.roots)
@@ -22,30 +48,16 @@ export function weekPages(c: Context): readonly Draft[] {
   const [left, top] = topLeft(c)
   const chart = hung(rootsByWeek({ facts: roots, words: c.words.waterPath, ...CHART }), [left, top - CAPTION_mm])
   const beside = left + AXIS_mm + CHART.width_mm + BESIDE_mm
-  const share = ({ low, high }: { low: number; high: number }) => c.shown(band(low, high, 'share'))
-  const days = c.shown(band(roots.halfFull_d.low, roots.halfFull_d.high, 'd'))
   const list = numbers({
     at: [beside, top],
     width_mm: clear.right - beside,
     heading: c.say('key-numbers'),
-    rows: [
-      [c.say('num-roots-half'), days],
-      [c.say('num-roots-cut'), c.shown(quantity(roots.oldest_d, 'd'))],
-      [c.say('num-roots-then'), share(roots.atOldest)],
-      [c.say('num-roots-film'), c.shown(quantity(roots.filmShare, 'share'))],
-      [c.say('num-roots-bore'), roots.atOldest.high > 0.5 ? c.shown(quantity(roots.boreNeeded_m, 'm')) : null],
-    ],
+    rows: rootRows(c, roots),
   })
   const deeds = actions({
     at: [beside, top - list.height_mm - 6],
     width_mm: clear.right - beside,
-    lines: [
-      c.say('act-roots-look', { ring: String(roots.ring) }),
-      ...(roots.heaviest === null
-        ? []
-        : [c.say('act-roots-swap', { crop: c.words.choices[roots.heaviest] ?? roots.heaviest })]),
-      c.say('act-roots-cut'),
-    ],
+    lines: rootDeeds(c, roots),
   })
   const low = Math.min(bounds(chart)?.bottom ?? top, top - list.height_mm - 6 - deeds.height_mm)
   const clockTop = low - BELOW_mm
