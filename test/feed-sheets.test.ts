@@ -78,7 +78,7 @@ describe('the sheets of the feed', () => {
   it('tell every dose with the mass that the scale shows, on both papers', () => {
     for (const name of names)
       for (const paper of ['A4', 'Letter'] as const) {
-        const doses = doseTexts(batchOf(input(name, paper)), input(name, paper).display)
+        const doses = doseTexts(batchOf(input(name, paper)), english, input(name, paper).display)
         expect(doses.length).toBeGreaterThan(2)
         for (const dose of doses)
           for (const text of [dose.name, dose.mass, dose.perLitre]) expect(said(name, 'batch', paper)).toContain(text)
@@ -137,7 +137,7 @@ describe('the sheets of the feed', () => {
   it('give dry portions where no bottles are made, as heavy as the batch sheet says', () => {
     const text = plain(said('hall', 'labels'))
     for (const name of ['Portion A, dry', 'Portion B, dry', 'A and B never in one bucket']) expect(text).toContain(name)
-    for (const { name, mass, bottle } of doseTexts(batchOf(input('hall')), input('hall').display))
+    for (const { name, mass, bottle } of doseTexts(batchOf(input('hall')), english, input('hall').display))
       expect(text.includes(`${mass} ${name}`), name).toBe(bottle !== 'acid')
     expect(said('balcony', 'labels')).not.toContain('Portion')
   })

@@ -15,6 +15,7 @@ import type { PlanDocument } from '../src/plan/plan.ts'
 import { metric } from '../src/render/display.ts'
 import { doseTexts } from '../src/render/tables/feed.ts'
 import { english } from '../src/render/words/en/english.ts'
+import { spanish } from '../src/render/words/es/spanish.ts'
 import { findingText, issueText } from '../src/render/words/sentences.ts'
 
 const read = (name: string): PlanDocument =>
@@ -135,7 +136,7 @@ describe('a batch by hand', () => {
     },
   }
   it('is what the batch sheet says', () => {
-    const [dose] = doseTexts(batchOf(plain), metric)
+    const [dose] = doseTexts(batchOf(plain), english, metric)
     expect(dose).toMatchObject({
       name: 'calcium nitrate tetrahydrate',
       mass: '58.9 g',
@@ -248,6 +249,33 @@ describe('today’s correction', () => {
     const old = factsOf(withValue(balcony, 'feed/penCalibrated', '200 days')).pen
     const readings = { volume_m3: 0.036, conductivity_S_m: 0.17, pH: 6.8, temperature_C: 20 }
     expect(correction({ ...given, pen: old, wanted, readings })).toMatchObject({ penHolds: false, acid: null })
+  })
+})
+
+describe('the shelf in another language', () => {
+  const spanishShelf = withValue(
+    balcony,
+    'feed/shelf',
+    (valueAt(balcony, 'feed/shelf') as Record<string, unknown>[]).map((entry) => ({
+      ...entry,
+      name:
+        {
+          'calcium nitrate': 'Nitrato de calcio',
+          'potassium nitrate': 'nitrato de potasio',
+          'Epsom salt': 'sal de Epsom',
+        }[entry['name'] as string] ?? (entry['name'] === 'phosphoric acid' ? 'ácido fosfórico' : entry['name']),
+    })) as never,
+  )
+  it('is read by its Spanish names, accents or not, to the same doses', () => {
+    const doses = (document: PlanDocument) => Object.values(batchOf(document).found.doses_g_m3)
+    expect(factsOf(spanishShelf).shelf.unread).toEqual([])
+    expect(doses(spanishShelf)).toEqual(doses(balcony))
+  })
+  it('is told in Spanish where it was written in English', () => {
+    const named = doseTexts(batchOf(balcony), spanish, metric).map((d) => d.name)
+    expect(named.slice(0, 4)).toEqual(['nitrato de calcio', 'nitrato de potasio', 'sal de Epsom', 'hierro DTPA'])
+    const short = findings(balcony).find((f) => f.at === 'feed/targets/N')!
+    expect(findingText(short, spanish, metric).sentence).toContain('nitrato de calcio')
   })
 })
 

@@ -2,7 +2,7 @@ import { table } from './table.ts'
 
 /**
  * Names by which growers and shops call substances, in lower case without punctuation, and the row of the table of
- * salts each stands for. Two calcium nitrates share one name: `calcium nitrate` goes by its label.
+ * salts each stands for. Two calcium nitrates share one name: that goes by its label.
  */
 export const shelfNames = table({
   title: 'Names of substances on the shelf',
@@ -65,6 +65,43 @@ export const shelfNames = table({
     'battery acid': { salt: 'sulfuric-acid', liquid: true },
     'citric acid': { salt: 'citric-acid', liquid: false },
     'citric powder': { salt: 'citric-acid', liquid: false },
+    // As Spanish shops have them, without accents.
+    'nitrato de calcio': { salt: 'calcium-nitrate-double-salt', liquid: false, note: 'needs its label' },
+    'nitrato de calcio tetrahidratado': { salt: 'calcium-nitrate-tetrahydrate', liquid: false },
+    'nitrato de potasio': { salt: 'potassium-nitrate', liquid: false },
+    'fosfato monopotasico': { salt: 'monopotassium-phosphate', liquid: false },
+    'fosfato dipotasico': { salt: 'dipotassium-phosphate', liquid: false },
+    'fosfato monoamonico': { salt: 'monoammonium-phosphate', liquid: false },
+    'fosfato diamonico': { salt: 'diammonium-phosphate', liquid: false },
+    'sal de epsom': { salt: 'magnesium-sulfate', liquid: false },
+    'sulfato de magnesio': { salt: 'magnesium-sulfate', liquid: false },
+    'nitrato de magnesio': { salt: 'magnesium-nitrate', liquid: false },
+    'sulfato de potasio': { salt: 'potassium-sulfate', liquid: false },
+    'cloruro de potasio': { salt: 'potassium-chloride', liquid: false },
+    'cloruro de calcio': { salt: 'calcium-chloride-dihydrate', liquid: false },
+    'nitrato de amonio': { salt: 'ammonium-nitrate', liquid: false },
+    'sulfato de amonio': { salt: 'ammonium-sulfate', liquid: false },
+    'hidroxido de potasio': { salt: 'potassium-hydroxide', liquid: false },
+    'carbonato de potasio': { salt: 'potassium-carbonate', liquid: false },
+    'bicarbonato de potasio': { salt: 'potassium-bicarbonate', liquid: false },
+    'silicato de potasio': { salt: 'potassium-metasilicate', liquid: true },
+    'hierro edta': { salt: 'iron-EDTA', liquid: false },
+    'hierro dtpa': { salt: 'iron-DTPA-disodium', liquid: false },
+    'hierro eddha': { salt: 'iron-EDDHA', liquid: false },
+    'sulfato ferroso': { salt: 'ferrous-sulfate', liquid: false },
+    'sulfato de hierro': { salt: 'ferrous-sulfate', liquid: false },
+    'sulfato de manganeso': { salt: 'manganese-sulfate', liquid: false },
+    'cloruro de manganeso': { salt: 'manganese-chloride', liquid: false },
+    'sulfato de zinc': { salt: 'zinc-sulfate', liquid: false },
+    'sulfato de cobre': { salt: 'copper-sulfate', liquid: false },
+    'acido borico': { salt: 'boric-acid', liquid: false },
+    'molibdato de sodio': { salt: 'sodium-molybdate', liquid: false },
+    'molibdato de amonio': { salt: 'ammonium-molybdate', liquid: false },
+    'acido nitrico': { salt: 'nitric-acid', liquid: true },
+    'acido fosforico': { salt: 'phosphoric-acid', liquid: true },
+    'acido sulfurico': { salt: 'sulfuric-acid', liquid: true },
+    'acido de bateria': { salt: 'sulfuric-acid', liquid: true },
+    'acido citrico': { salt: 'citric-acid', liquid: false },
   },
 })
 

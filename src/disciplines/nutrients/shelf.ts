@@ -48,6 +48,8 @@ export interface UnreadEntry {
 
 const bare = (name: string): string =>
   name
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, ' ')
     .trim()
@@ -118,6 +120,9 @@ function acidDensity(salt: Salt, strength: number): number | null {
   return piecewiseLinear(line)(strength)
 }
 
+/** One name, two salts: which of them only the label tells. */
+const TWO_SALTS: ReadonlySet<string> = new Set(['calcium nitrate', 'nitrato de calcio'])
+
 function read(entry: Entry, at: string): Omit<ShelfProduct, 'id'> | { readonly problem: ShelfProblem } {
   const name = bare(entry.name ?? '')
   const row = Object.hasOwn(shelfNames.rows, name) ? shelfNames.rows[name as ShelfName] : null
@@ -126,7 +131,7 @@ function read(entry: Entry, at: string): Omit<ShelfProduct, 'id'> | { readonly p
     entry.pack_kg !== undefined && entry.price !== undefined ? { price_money_kg: entry.price / entry.pack_kg } : {}
   const fixed = entry.bottle === undefined || entry.bottle === 'none' ? null : entry.bottle
   const shared = { at, ...price, bottle: fixed }
-  if (row === null && !labelled) return { problem: /\bacid\b/.test(name) ? 'which-acid' : 'unknown-name' }
+  if (row === null && !labelled) return { problem: /\bacido?\b/.test(name) ? 'which-acid' : 'unknown-name' }
   const label = labelled ? printed(entry, name) : null
   if (label !== null && 'problem' in label) return label
   if (row === null) {
@@ -135,7 +140,7 @@ function read(entry: Entry, at: string): Omit<ShelfProduct, 'id'> | { readonly p
     return { ...shared, ...bag, amounts_mol_kg: label!.amounts, nitrogenBy: label!.by }
   }
   const salt = row.salt as Salt
-  if (name === 'calcium nitrate') {
+  if (TWO_SALTS.has(name)) {
     if (label === null) return { problem: 'which-calcium-nitrate' }
     const plain = { acid: false, passing: false, density_kg_m3: entry.density_kg_m3 ?? null }
     return { ...shared, ...plain, salt, amounts_mol_kg: label.amounts, nitrogenBy: label.by }

@@ -1,7 +1,16 @@
 import { quantity } from '../../kernel/units.ts'
 import { isKnown } from '../../plan/known.ts'
 import type { Column } from '../paper/table.ts'
-import { costText, doseTexts, elementTexts, penText, stockTexts, waterText, weakTexts } from '../tables/feed.ts'
+import {
+  cheapestText,
+  costText,
+  doseTexts,
+  elementTexts,
+  penText,
+  stockTexts,
+  waterText,
+  weakTexts,
+} from '../tables/feed.ts'
 import { orderLines } from '../tables/feed-order.ts'
 import { placeName } from '../words/sentences.ts'
 import { type Given, heading, text } from './input.ts'
@@ -13,7 +22,7 @@ const figures = (said: string): Column => ({ heading: said, align: 'figures' })
 function weighing(g: Given): readonly Block[] {
   const { batch } = g.facts.nutrients
   if (!isKnown(batch)) return []
-  const doses = doseTexts(batch.known, g.display)
+  const doses = doseTexts(batch.known, g.words, g.display)
   const poured = doses.some((d) => d.volume !== '')
   const columns = [
     words(g.tell('col-salt')),
@@ -79,6 +88,7 @@ export function batchChapter(g: Given): Chapter | null {
   const said = [
     ...stockTexts(nutrients, g.plan.feed.stock?.volume_m3 ?? null, g.words, g.display),
     costText(batch.known, g.words, g.display),
+    cheapestText(batch.known, g.words, g.display),
   ].filter((t) => t !== '')
   return {
     id: 'batch',

@@ -1,6 +1,6 @@
 import { band, type Quantity, quantity } from '../../kernel/units.ts'
 import { isKnown, orNull } from '../../plan/known.ts'
-import { refillText, runningText } from '../tables/feed.ts'
+import { refillText, runningText } from '../tables/feed-running.ts'
 import { atOrigin } from './frame.ts'
 import { type Given, heading, text, ticks } from './input.ts'
 import type { Block, Chapter } from './model.ts'

@@ -6,12 +6,13 @@ import { feedPractice } from '../../tables/feed-practice.ts'
 import { decimals, shownText } from '../display.ts'
 import { bounds } from '../drawing/bounds.ts'
 import type { Drawing, Point } from '../drawing/primitives.ts'
-import { costText, doseTexts, refillText, weakTexts } from '../tables/feed.ts'
+import { costText, doseTexts, weakTexts } from '../tables/feed.ts'
 import { orderLines } from '../tables/feed-order.ts'
+import { refillText } from '../tables/feed-running.ts'
 import { chargeBalance } from '../views/charge-balance.ts'
 import { ionBands } from '../views/ions.ts'
 import { phLadder } from '../views/ph-ladder.ts'
-import { findingText, placeName } from '../words/sentences.ts'
+import { choiceName, findingText, placeName } from '../words/sentences.ts'
 import { hung } from './compose.ts'
 import type { Context, Draft, Drafted } from './context.ts'
 import { flowed } from './cuts.ts'
@@ -30,7 +31,7 @@ function weighing(c: Context, batch: BatchFacts): readonly FeedPiece[] {
     const needs = batch.doses.needs.map((n) => placeName(n, c.words)).join(', ')
     return [said(c, c.say('batch-needs', { needs }))]
   }
-  const doses = doseTexts(batch, c.display)
+  const doses = doseTexts(batch, c.words, c.display)
   const priced = doses.some((d) => d.price !== '')
   const columns = (
     ['product', 'mass', 'volume', 'per-litre', 'bottle', ...(priced ? ['cost'] : [])] as readonly string[]
@@ -112,7 +113,7 @@ function figures(c: Context, batch: BatchFacts): readonly FeedPiece[] {
   const wanted = pH === undefined ? null : { pH, half }
   const ladder = view(
     c.say('batch-ladder'),
-    flat(phLadder({ ...base, wanted, width_mm, height_mm })),
+    flat(phLadder({ ...base, nameOf: (id) => choiceName(id, c.words), wanted, width_mm, height_mm })),
     room(c) - width_mm,
   )
   const pair: FeedPiece = {

@@ -6,6 +6,7 @@ import { decimals } from '../display.ts'
 import { type Drawing, type Point, rectangle } from '../drawing/primitives.ts'
 import { paragraph } from '../paper/words.ts'
 import { contentLine, doseTexts, millilitres } from '../tables/feed.ts'
+import { choiceName } from '../words/sentences.ts'
 import { topLeft } from './compose.ts'
 import type { Context, Draft, Drafted } from './context.ts'
 import { room } from './feed-pieces.ts'
@@ -32,8 +33,14 @@ function contentText(
 ): string {
   const least_kg = steps.length === 0 ? 0 : feedConstants.rows.weighable.value * Math.min(...steps)
   const mass_kg = content.mass_kg_m3 * bottle_m3
-  if (mass_kg >= least_kg) return contentLine(content, bottle_m3, steps, c.display)
-  const rich = contentLine({ ...content, mass_kg_m3: content.mass_kg_m3 * THINNED }, bottle_m3, steps, c.display)
+  if (mass_kg >= least_kg) return contentLine(content, bottle_m3, steps, c.words, c.display)
+  const rich = contentLine(
+    { ...content, mass_kg_m3: content.mass_kg_m3 * THINNED },
+    bottle_m3,
+    steps,
+    c.words,
+    c.display,
+  )
   return c.say('label-thin', {
     content: rich,
     whole: c.shown(quantity(RICH_m3, 'm3')),
@@ -79,7 +86,7 @@ function weakStocks(c: Context, batch: BatchFacts): readonly Label[] {
     }
     return [
       {
-        name: c.say('label-weak', { name: id }),
+        name: c.say('label-weak', { name: choiceName(id, c.words) }),
         lines: [
           c.say('label-weak-make', slots).replace(/[,\s]+$/, ''),
           c.say('label-weak-dose', dose),
@@ -93,8 +100,10 @@ function weakStocks(c: Context, batch: BatchFacts): readonly Label[] {
 
 /** Dry portions for one batch, weighed ahead, where no stock bottles are made: what goes into one bucket together. */
 function portions(c: Context, batch: BatchFacts): readonly Label[] {
-  const doses = doseTexts(batch, c.display)
-  const weak = new Set((orNull(batch.doses) ?? []).flatMap(({ id, weakStock }) => (weakStock === null ? [] : [id])))
+  const doses = doseTexts(batch, c.words, c.display)
+  const weak = new Set(
+    (orNull(batch.doses) ?? []).flatMap(({ id, weakStock }) => (weakStock === null ? [] : [choiceName(id, c.words)])),
+  )
   return ['A', 'B'].flatMap((id) => {
     const own = doses.filter((d) => d.bottle === id && !weak.has(d.name) && d.volume === '')
     if (own.length === 0 || batch.volume_m3 === null) return []

@@ -6,6 +6,7 @@ import { quantity } from '../../kernel/units.ts'
 import { salts } from '../../tables/salts.ts'
 import { type Display, decimals, shownText } from '../display.ts'
 import { fill } from '../words/fill.ts'
+import { choiceName } from '../words/sentences.ts'
 import type { Words } from '../words/words.ts'
 import { millilitres } from './feed.ts'
 
@@ -46,7 +47,7 @@ function acidText(c: Correction, goal: CorrectionGoal, words: Words, display: Di
       : `${decimals((kg / density_kg_m3) * 1e6, 1, display.decimal)} mL`
   const slots = {
     ...ph,
-    name: product.id,
+    name: choiceName(product.id, words),
     low: amount(mass_kg.low),
     high: amount(mass_kg.high),
     first: amount(first_kg),
@@ -98,7 +99,7 @@ export function correctionTexts(
   else if (c.topUp_m3 > 0) lines.push(fill(t['correct-plain']!, { volume }))
   else if (c.doses_kg.length > 0) lines.push(t['correct-stronger']!)
   for (const { id, mass_kg } of c.doses_kg)
-    lines.push(`  ${doseText(mass_kg, weakOf(goal.doses, id), t, display)} ${id}`)
+    lines.push(`  ${doseText(mass_kg, weakOf(goal.doses, id), t, display)} ${choiceName(id, words)}`)
   if (goal.factor !== null && c.topUp_m3 > 0 && c.strength > 0) {
     const drawn = quantity((c.topUp_m3 * c.strength) / goal.factor, 'm3')
     lines.push(`  ${fill(t['correct-stock']!, { volume: shownText(drawn, display) })}`)

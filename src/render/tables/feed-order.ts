@@ -4,6 +4,7 @@ import { band, quantity } from '../../kernel/units.ts'
 import { isKnown } from '../../plan/known.ts'
 import { type Display, shownText } from '../display.ts'
 import { fill } from '../words/fill.ts'
+import { choiceName } from '../words/sentences.ts'
 import type { Words } from '../words/words.ts'
 import { massText, millilitres } from './feed.ts'
 
@@ -35,7 +36,8 @@ export function orderLines(batch: BatchFacts, words: Words, display: Display): r
   })
   const doses = batch.doses.known.filter(({ mass_kg }) => mass_kg > 0).sort((a, b) => place(a) - place(b))
   const poured = doses.map((dose): OrderLine => {
-    const { id: name, weakStock, volume_m3, product } = dose
+    const { id, weakStock, volume_m3, product } = dose
+    const name = choiceName(id, words)
     if (weakStock) return line('feed-order-weak', { name, amount: millilitres(weakStock.draw_m3, display) })
     const amount = volume_m3 === null ? massText(dose, display) : millilitres(volume_m3, display)
     return product.acid

@@ -1,14 +1,14 @@
 import type { BatchDose, BatchFacts, NutrientsFacts } from '../../disciplines/nutrients/index.ts'
 import { gains, pureProducts } from '../../disciplines/nutrients/recipe-reasons.ts'
 import { bottleOf } from '../../disciplines/nutrients/stocks.ts'
-import type { Phrase } from '../../findings/finding.ts'
-import { band, type Quantity, quantity } from '../../kernel/units.ts'
+import { band, quantity } from '../../kernel/units.ts'
 import { isKnown } from '../../plan/known.ts'
 import { type EcScale, ecScales } from '../../tables/ec-scales.ts'
+import { type Salt, salts } from '../../tables/salts.ts'
 import { feedConstants } from '../../tables/solvent.ts'
 import { type Display, decimals, shownText } from '../display.ts'
 import { fill } from '../words/fill.ts'
-import { placeName } from '../words/sentences.ts'
+import { choiceName, placeName } from '../words/sentences.ts'
 import type { Words } from '../words/words.ts'
 
 /** A dose as the batch sheet prints it. */
@@ -35,7 +35,7 @@ export const millilitres = (m3: number, display: Display): string =>
 export const massText = ({ mass_kg, step_kg, product }: BatchDose, display: Display): string =>
   grams(mass_kg, product.step_kg === undefined ? digitsOf(step_kg) : 1, display)
 
-export function doseTexts(batch: BatchFacts, display: Display): readonly DoseText[] {
+export function doseTexts(batch: BatchFacts, words: Words, display: Display): readonly DoseText[] {
   if (!isKnown(batch.doses)) return []
   return batch.doses.known
     .filter(({ mass_kg }) => mass_kg > 0)
@@ -44,12 +44,15 @@ export function doseTexts(batch: BatchFacts, display: Display): readonly DoseTex
       const g_L = (batch.found.doses_g_m3[dose.id] ?? 0) / 1000
       const stockDose = { id: dose.id, dose_g_m3: 1, amounts_mol_kg: product.amounts_mol_kg, salt: product.salt }
       return {
-        name: dose.id,
+        name: choiceName(dose.id, words),
         mass: weakStock === null ? massText(dose, display) : `${millilitres(weakStock.draw_m3, display)} *`,
         volume: volume_m3 === null ? '' : millilitres(volume_m3, display),
         perLitre:
           g_L >= 0.01 ? `${decimals(g_L, 3, display.decimal)} g` : `${decimals(g_L * 1000, 3, display.decimal)} mg`,
-        bottle: bottleOf(product.bottle === null ? stockDose : { ...stockDose, bottle: product.bottle }),
+        bottle: choiceName(
+          bottleOf(product.bottle === null ? stockDose : { ...stockDose, bottle: product.bottle }),
+          words,
+        ),
         price: price_money === null ? '' : decimals(price_money, 2, display.decimal),
       }
     })
@@ -62,7 +65,7 @@ export function weakTexts(batch: BatchFacts, words: Words, display: Display): re
     if (weakStock === null) return []
     const slots = {
       ...{
-        name: id,
+        name: choiceName(id, words),
         dissolve: grams(weakStock.dissolve_kg, 2, display),
         draw: millilitres(weakStock.draw_m3, display),
       },
@@ -126,11 +129,12 @@ export const acidTexts = (batch: BatchFacts, words: Words, display: Display): re
       volume_m3_m3 === null
         ? grams((mass_g_m3 / 1000) * volume, 1, display)
         : millilitres(volume_m3_m3 * volume, display)
-    if (product.passing) return fill(words.tables['feed-acid-passing']!, { acid: product.id, amount })
+    if (product.passing)
+      return fill(words.tables['feed-acid-passing']!, { acid: choiceName(product.id, words), amount })
     const brought = (['N', 'P', 'S'] as const).filter((n) => brings_g_m3[n] > 0)
     const brings = brought.map((n) => `${shownText(quantity(brings_g_m3[n], 'g_m3'), display)} ${n}`).join(', ')
     return fill(words.tables['feed-acid']!, {
-      acid: product.id,
+      acid: choiceName(product.id, words),
       amount,
       brings: brings || words.tables['feed-brings-nothing']!,
     })
@@ -168,8 +172,9 @@ export const contentLine = (
   { id, mass_kg_m3 }: { readonly id: string; readonly mass_kg_m3: number },
   bottle_m3: number,
   steps_kg: readonly number[],
+  words: Words,
   display: Display,
-): string => `${weighedText(mass_kg_m3 * bottle_m3, steps_kg, display)} ${id}`
+): string => `${weighedText(mass_kg_m3 * bottle_m3, steps_kg, display)} ${choiceName(id, words)}`
 
 /** Labels of the stock bottles, one a bottle. */
 export function stockTexts(
@@ -183,9 +188,9 @@ export function stockTexts(
   const bottle_m3 = volume_m3 ?? 1e-3
   return bottles.map(({ id, contents }) =>
     fill(words.tables['feed-stock']!, {
-      ...{ bottle: id, factor: String(factor), dose: millilitres(perFeed / 1000, display) },
+      ...{ bottle: choiceName(id, words), factor: String(factor), dose: millilitres(perFeed / 1000, display) },
       volume: shownText(quantity(bottle_m3, 'm3'), display),
-      contents: contents.map((c) => contentLine(c, bottle_m3, steps_kg, display)).join(', '),
+      contents: contents.map((c) => contentLine(c, bottle_m3, steps_kg, words, display)).join(', '),
     }),
   )
 }
@@ -197,7 +202,7 @@ export function costText(batch: BatchFacts, words: Words, display: Display): str
   const sum = shownText(quantity(known_money, 'money'), display)
   return fill(words.tables[unpriced.length === 0 ? 'feed-price' : 'feed-price-open']!, {
     sum,
-    list: unpriced.join(', '),
+    list: choiceName(unpriced.join(', '), words),
   })
 }
 
@@ -221,40 +226,12 @@ export function gainTexts(batch: BatchFacts, words: Words): readonly string[] {
     pureProducts().filter(({ id }) => id !== 'citric-acid'),
   ).slice(0, 5)
   if (found.length === 0) return [words.tables['feed-gain-none']!]
-  return found.map(({ id, share }) =>
-    fill(words.tables['feed-gain']!, { name: id.replaceAll('-', ' '), share: decimals(100 * share, 0) }),
-  )
-}
-
-/** How long the solution lasts and what a dumped tank holds. */
-export function runningText({ running }: NutrientsFacts, words: Words, display: Display): string {
-  if (!isKnown(running)) return ''
-  const { dump, buildUp, nitrogen_kg, phosphorus_kg } = running.known
-  const by: Phrase = { phrase: `dump-${dump.by}` }
-  const shown = (q: Quantity) => shownText(q, display)
-  const told = fill(words.tables['feed-running']!, {
-    days: shown(band(dump.days.low, dump.days.high, 'd')),
-    by: words.phrases[by.phrase] ?? by.phrase,
-    nitrogen: shown(quantity(nitrogen_kg, 'kg')),
-    phosphorus: shown(quantity(phosphorus_kg, 'kg')),
-  })
-  const early = buildUp.filter((b) => b.limit_g_m3 > b.watch_g_m3 && b.watchDays.low < dump.days.low)
-  const watched = early.map(({ ion, watch_g_m3, watchDays: { low, high } }) =>
-    fill(words.tables['feed-running-watch']!, {
-      ion: words.phrases[`dump-${ion}`] ?? ion,
-      days: shown(band(low, Math.min(high, dump.days.high), 'd')),
-      limit: shown(quantity(watch_g_m3, 'g_m3')),
+  const told = found.map(({ id, share }) =>
+    fill(words.tables['feed-gain']!, {
+      name: choiceName(id.replaceAll('-', ' '), words),
+      share: decimals(100 * share, 0),
     }),
   )
-  return [told, ...watched].join(' ')
-}
-
-/** With what to top up to begin with, and for which crops that is only taken over. */
-export function refillText({ refill }: BatchFacts, words: Words): string {
-  if (refill === null) return ''
-  const { strength, measured, assumed } = refill
-  const t = words.tables
-  const crops = measured.length > 0 ? measured.join(', ') : t['feed-refill-lettuce']!
-  const told = fill(t['feed-refill']!, { strength: decimals(strength * 100, 0), crops })
-  return assumed.length === 0 ? told : `${told} ${fill(t['feed-refill-assumed']!, { crops: assumed.join(', ') })}`
+  const harsh = found.some(({ id }) => ['acid', 'alone'].includes(salts.rows[id as Salt].bottle))
+  return harsh ? [...told, words.cautions['acid']!] : told
 }

@@ -24,11 +24,16 @@ interface Rung {
 }
 
 /** The water, the water with acid alone, and the batch. */
-function rungs(batch: BatchFacts, pH: number | null, words: FeedViewWords): readonly Rung[] {
+function rungs(
+  batch: BatchFacts,
+  pH: number | null,
+  words: FeedViewWords,
+  nameOf: (id: string) => string,
+): readonly Rung[] {
   const { waterPh, predicted, acids } = batch
   const middle = (r: { low: number; high: number }) => (r.low + r.high) / 2
   const acid = pH === null ? undefined : (acids.find((a) => !a.product.passing) ?? acids[0])
-  const named = (text: string) => fill(text, { acid: acid?.product.id ?? '' })
+  const named = (text: string) => fill(text, { acid: nameOf(acid?.product.id ?? '') })
   return [
     { name: words.water, now: waterPh.closed, later: waterPh.inAir },
     ...(acid === undefined || pH === null || acid.lasting_mol_m3 === 0
@@ -86,12 +91,14 @@ export function phLadder(given: {
   /** pH wanted, and half of the band around it; null where none is. */
   readonly wanted: { readonly pH: number; readonly half: number } | null
   readonly words: FeedViewWords
+  /** What a substance is called; as the plan has it where absent. */
+  readonly nameOf?: (id: string) => string
   readonly display: Display
   readonly width_mm: number
   readonly height_mm: number
 }): Piece {
-  const { batch, wanted, words, display, width_mm, height_mm } = given
-  const all = rungs(batch, wanted?.pH ?? null, words)
+  const { batch, wanted, words, nameOf = (id: string) => id, display, width_mm, height_mm } = given
+  const all = rungs(batch, wanted?.pH ?? null, words, nameOf)
   const shown = [
     ...all.flatMap((r) => [r.now, r.later]),
     ...(wanted ? [wanted.pH - wanted.half, wanted.pH + wanted.half] : []),

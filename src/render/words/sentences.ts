@@ -15,13 +15,17 @@ export function placeName(path: string, words: Words): string {
   return section === undefined ? path : `${section} (${plain.at(-1)})`
 }
 
-/** What a choice of the plan is called, alone, numbered or in a list; any other text is left as it is. */
+/** What a choice of the plan or a substance is called, alone, numbered or in a list; any other text is left as it is. */
 export const choiceName = (text: string, words: Words): string =>
   text
     .split(', ')
     .map((t) => {
       const [, choice, number] = /^(.*?)( \d+)?$/.exec(t) ?? []
-      return words.choices[t] ?? (words.choices[choice ?? ''] ? `${words.choices[choice!]}${number}` : t)
+      return (
+        words.choices[t] ??
+        words.choices[t.toLowerCase()] ??
+        (words.choices[choice ?? ''] ? `${words.choices[choice!]}${number}` : t)
+      )
     })
     .join(', ')
 

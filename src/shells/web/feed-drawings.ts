@@ -4,6 +4,7 @@ import type { Sketch } from '../../render/tower/sketch.ts'
 import { chargeBalance } from '../../render/views/charge-balance.ts'
 import { ionBands } from '../../render/views/ions.ts'
 import { phLadder } from '../../render/views/ph-ladder.ts'
+import { choiceName } from '../../render/words/sentences.ts'
 import { feedPractice } from '../../tables/feed-practice.ts'
 import type { Given, SheetOf } from './drawings.ts'
 import { words } from './language.ts'
@@ -58,6 +59,14 @@ export const sheetsOfFeed: readonly SheetOf[] = [
   sheetOf('feed-ladder', (batch, { plan }, { display }, width_mm) => {
     const pH = plan.feed?.pH
     const wanted = pH === undefined ? null : { pH, half: feedPractice.rows.phBand.high }
-    return phLadder({ batch, wanted, words: words().feedViews, display, width_mm, height_mm: CHART_mm })
+    return phLadder({
+      batch,
+      wanted,
+      nameOf: (id) => choiceName(id, words()),
+      words: words().feedViews,
+      display,
+      width_mm,
+      height_mm: CHART_mm,
+    })
   }),
 ]

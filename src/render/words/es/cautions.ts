@@ -3,14 +3,15 @@
  * licensed to say.
  */
 export const cautions: Readonly<Record<string, string>> = {
-  acid: 'Gafas y guantes. Vierta el ácido en el agua, nunca el agua en el ácido. Guarde ácido y base separados, y ambos lejos de los niños.',
+  acid: 'Gafas y guantes. Vierta el ácido en el agua, nunca el agua en el ácido. Guarde ácido y base separados, y ambos lejos de los niños. La etiqueta del ácido va antes que esta hoja.',
   'ask-building':
     'Pregunte al dueño o administrador del edificio antes de taladrar una pared, barandilla o losa; una barandilla puede no estar hecha para sostener la torre.',
   backflow:
     'Nunca deje la manguera de llenado dentro del depósito. Mantenga su extremo al menos {airGap} sobre el borde; sobre el llenado fijo deciden las reglas del agua de su lugar.',
   blade:
     'Sujete el tubo con mordazas. Manos detrás de la hoja y sin guantes cerca de brocas que giran. Protección de ojos.',
-  bleach: 'Nada de lejía cerca de ácido o fertilizante: los gases son venenosos.',
+  bleach:
+    'Nada de lejía cerca de ácido o fertilizante: los gases son venenosos. Su etiqueta y las normas de su lugar van primero.',
   children:
     'Este paso lo hacen adultos. Los niños quedan fuera de la sala o el patio hasta que herramientas y latas estén guardadas.',
   disposal:

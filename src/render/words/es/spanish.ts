@@ -2,6 +2,7 @@ import type { FindingWords, Words } from '../words.ts'
 import { aboutTower } from './about-tower.ts'
 import { aboutWater } from './about-water.ts'
 import { cautions } from './cautions.ts'
+import { chemicals } from './chemicals.ts'
 import { choices } from './choices.ts'
 import { csvWords } from './csv.ts'
 import { feedPhrases } from './feed-phrases.ts'
@@ -46,7 +47,7 @@ export const spanish: Words = {
   language: 'es',
   decimal: ',',
   units,
-  choices,
+  choices: { ...chemicals, ...choices },
   abouts: { ...aboutWater, ...aboutTower },
   findings,
   issues,

@@ -12,13 +12,12 @@ import {
   elementTexts,
   gainTexts,
   penText,
-  refillText,
-  runningText,
   stockTexts,
   waterText,
   weakTexts,
 } from '../../../render/tables/feed.ts'
 import { orderLines } from '../../../render/tables/feed-order.ts'
+import { refillText, runningText } from '../../../render/tables/feed-running.ts'
 import { textTable } from '../../../render/tables/text.ts'
 import { findingText } from '../../../render/words/sentences.ts'
 import { displayOf } from '../display.ts'
@@ -34,7 +33,7 @@ function tables(batch: BatchFacts, display: Display): void {
     heading: t(`feed-${key}`),
     align: i === 0 || key === 'bottle' ? ('words' as const) : ('figures' as const),
   }))
-  const doses = doseTexts(batch, display)
+  const doses = doseTexts(batch, language().words, display)
   out(
     textTable(
       columns,
