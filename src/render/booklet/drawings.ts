@@ -21,8 +21,8 @@ const SECTION = { width_mm: 70, height_mm: 84 }
 const FIGURES_mm = 16
 const UNDER_mm = 6
 /** The chart without the figures beside its axes. */
-const CHART = { width_mm: 76, height_mm: 42 }
-const PUMP_CHART = { ...CHART, height_mm: 52 }
+const CHART = { width_mm: 76, height_mm: 38 }
+const PUMP_CHART = { ...CHART, height_mm: 48 }
 
 /** The section through a stub and, under it, how the cup sits. */
 function section(g: Given): readonly Block[] {
@@ -82,27 +82,23 @@ function water(g: Given): readonly Block[] {
   return [...shown(sheet.say('figure-pump'), chart), ...shown(sheet.say('figure-levels'), tankPicture(g))]
 }
 
-/** What the tower stands of wind and hands, and what a hot day makes of the water. */
+/** What the tower stands of wind and hands. */
 function stand(g: Given): readonly Block[] {
   const { facts, words, display, sheet } = g
   const tipping = orNull(facts.structure.tipping)
-  const day = facts.day === null ? null : orNull(facts.day)
-  return [
-    ...(tipping === null
-      ? []
-      : [
-          ...shown(
-            sheet.say('figure-tipping'),
-            tippingChart({ facts: tipping, words: words.standCharts, display, ...CHART }),
-          ),
-          ...numbers('tipping', tippingRows(sheet, tipping)),
-        ]),
-    ...(day === null ? [] : [heading(sheet.say('figure-day')), ...numbers('day', dayRows(sheet, day))]),
-  ]
+  if (tipping === null) return []
+  const chart = tippingChart({ facts: tipping, words: words.standCharts, display, ...CHART })
+  return [...shown(sheet.say('figure-tipping'), chart), ...numbers('tipping', tippingRows(sheet, tipping))]
+}
+
+/** What a hot day makes of the water, and a cold one. */
+function heat(g: Given): readonly Block[] {
+  const day = g.facts.day === null ? null : orNull(g.facts.day)
+  return day === null ? [] : [heading(g.sheet.say('figure-day')), ...numbers('day', dayRows(g.sheet, day))]
 }
 
 /** Drawings to look at: the whole, a joint and its marks, the water, what it stands. */
 export function drawingsChapter(g: Given, pages: readonly SetPage[]): Chapter | null {
-  const blocks = [...firstPages(pages, ['overview']), ...section(g), ...marks(g), ...water(g), ...stand(g)]
+  const blocks = [...firstPages(pages, ['overview']), ...section(g), ...marks(g), ...heat(g), ...water(g), ...stand(g)]
   return blocks.length === 0 ? null : { id: 'drawings', title: g.tell('drawings-title'), blocks }
 }

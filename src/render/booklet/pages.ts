@@ -13,7 +13,7 @@ const RUNS: readonly {
 }[] = [
   { chapters: ['purpose'], columns: 2 },
   { chapters: ['parts'], columns: 1, sizes: LIST_SIZES },
-  { chapters: ['drawings'], columns: 2 },
+  { chapters: ['drawings'], columns: 2, sizes: LIST_SIZES },
   { chapters: ['steps', 'wet', 'start'], columns: 2, sizes: WORK_SIZES },
   { chapters: ['batch', 'running'], columns: 2 },
   { chapters: ['pupils'], columns: 2 },

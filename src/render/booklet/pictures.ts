@@ -45,7 +45,7 @@ import {
 } from './pictures-work.ts'
 
 /** The picture of each step, drawn from the model: none only where the plan lacks what it would show. */
-export const views: Readonly<Record<string, (g: Given) => Drawing>> = {
+const views: Readonly<Record<string, (g: Given) => Drawing>> = {
   gather: towerPicture,
   'measure-pipe': (g) => endView(g, false),
   'bar-check': barPicture,
