@@ -1,110 +1,38 @@
 import { buildFindings } from './disciplines/build/checks.ts'
-import { type BuildFacts, buildFacts } from './disciplines/build/index.ts'
+import { buildFacts } from './disciplines/build/index.ts'
 import { cutsFindings } from './disciplines/cuts/checks.ts'
-import { type CutsFacts, cutsFacts } from './disciplines/cuts/index.ts'
-import { hydraulicsFindings } from './disciplines/hydraulics/checks.ts'
-import { type HydraulicsFacts, hydraulicsFacts } from './disciplines/hydraulics/index.ts'
+import { cutsFacts } from './disciplines/cuts/index.ts'
+import { hydraulicsFindings, isWetting, wettingFindings } from './disciplines/hydraulics/checks.ts'
+import { hydraulicsFacts } from './disciplines/hydraulics/index.ts'
 import { layoutFindings } from './disciplines/layout/checks.ts'
-import { type LayoutFacts, layoutFacts } from './disciplines/layout/index.ts'
+import { layoutFacts } from './disciplines/layout/index.ts'
 import { nutrientsFindings } from './disciplines/nutrients/checks.ts'
-import { feedAsked, type NutrientsFacts, nutrientsFacts, type TankUse } from './disciplines/nutrients/index.ts'
 import { partsFindings } from './disciplines/parts/checks.ts'
-import { type PartsFacts, partsFacts } from './disciplines/parts/index.ts'
+import { partsFacts } from './disciplines/parts/index.ts'
 import { powerFindings } from './disciplines/power/checks.ts'
-import { type PowerFacts, powerFacts } from './disciplines/power/index.ts'
+import { powerFacts } from './disciplines/power/index.ts'
 import { reservoirFindings } from './disciplines/reservoir/checks.ts'
-import { type ReservoirFacts, reservoirFacts, type TankFacts, tankFacts } from './disciplines/reservoir/index.ts'
+import { reservoirFacts, tankFacts } from './disciplines/reservoir/index.ts'
 import { structureFindings } from './disciplines/structure/checks.ts'
-import { oldestWeek, type StructureFacts, structureFacts } from './disciplines/structure/index.ts'
+import { oldestWeek, structureFacts } from './disciplines/structure/index.ts'
 import { templatesFindings } from './disciplines/templates/checks.ts'
-import {
-  type JointRoom,
-  jointFacts,
-  jointRoom,
-  type PocketFacts,
-  pocketFacts,
-  type TemplatesFacts,
-  templatesFacts,
-} from './disciplines/templates/index.ts'
+import { jointFacts, jointRoom, pocketFacts, templatesFacts } from './disciplines/templates/index.ts'
 import { waterFindings } from './disciplines/water/checks.ts'
-import { type DayFacts, dayFacts, heatNeeds, type WaterFacts, waterFacts } from './disciplines/water/index.ts'
+import { waterFacts } from './disciplines/water/index.ts'
 import type { Finding } from './findings/finding.ts'
-import { withRemedies } from './findings/prove.ts'
+import { type Judge, withRemedies } from './findings/prove.ts'
+import { dayGiven, dayOf, type EvaluateOptions, type Facts, feedOf, sameJoint, tankUse } from './kept.ts'
 import { parsePlan } from './plan/document.ts'
 import type { Issue } from './plan/issue.ts'
-import { isKnown, type Known, orNull } from './plan/known.ts'
+import { isKnown, orNull } from './plan/known.ts'
 import type { Plan, PlanDocument } from './plan/plan.ts'
 
-/** What is known of a plan, by discipline; where something is missing, the fields that are. */
-export interface Facts {
-  readonly room: Known<JointRoom>
-  readonly layout: Known<LayoutFacts>
-  readonly templates: Known<TemplatesFacts>
-  readonly pocket: Known<PocketFacts>
-  readonly tank: Known<TankFacts>
-  readonly hydraulics: HydraulicsFacts
-  readonly reservoir: Known<ReservoirFacts>
-  readonly water: WaterFacts
-  /** The solution through a hot and a cold day; null where the day was left out. */
-  readonly day: Known<DayFacts> | null
-  readonly structure: StructureFacts
-  readonly power: PowerFacts
-  readonly nutrients: NutrientsFacts
-  readonly cuts: CutsFacts
-  readonly build: Known<BuildFacts>
-  readonly parts: Known<PartsFacts>
-}
+export type { EvaluateOptions, Facts }
 
 /** Everything that is known of a plan: facts and findings. */
 export interface Evaluation {
   readonly facts: Facts
   readonly findings: readonly Finding[]
-}
-
-/** What of the job is left out where only a part of it is asked for. */
-export interface EvaluateOptions {
-  /** The solution through a hot and a cold day, the dearest of all facts. */
-  readonly day?: boolean
-  /** A plan whose facts are known: its feed is taken over where nothing that feeds differs. */
-  readonly before?: { readonly plan: Plan; readonly facts: Facts }
-}
-
-/** What the feed needs to know of the tank. */
-function tankUse({ tank, reservoir }: Pick<Facts, 'tank' | 'reservoir'>): TankUse {
-  const use = isKnown(reservoir) ? orNull(reservoir.known.use_m3_d) : null
-  const fill = isKnown(tank) ? orNull(tank.known.fill) : null
-  return { fill_m3: fill?.volume_m3 ?? null, use_m3_d: use && { low: use.low, high: use.high } }
-}
-
-/** The feed, or that of the plan before where the same was asked of it. */
-function feedOf(plan: Plan, tank: TankUse, before: EvaluateOptions['before']): NutrientsFacts {
-  const same = before && feedAsked(plan, tank) === feedAsked(before.plan, tankUse(before.facts))
-  return same ? before.facts.nutrients : nutrientsFacts(plan, tank)
-}
-
-/** Sections that say nothing of the pipes and their joints. */
-const BESIDE_THE_JOINT = new Set<string>([
-  'name',
-  'note',
-  'change',
-  'water',
-  'pump',
-  'riser',
-  'drain',
-  'distributor',
-  'lamps',
-  'crops',
-  'feed',
-  'stock',
-  'prices',
-] satisfies (keyof Plan)[])
-
-const asksOfJoint = (plan: Plan): string =>
-  JSON.stringify(Object.entries(plan).filter(([section]) => !BESIDE_THE_JOINT.has(section)))
-
-/** The facts of the plan before, where pipes, joints and sites are the same in both. */
-function sameJoint(plan: Plan, before: EvaluateOptions['before']): Facts | null {
-  return before && asksOfJoint(plan) === asksOfJoint(before.plan) ? before.facts : null
 }
 
 /** Computed when first asked for, and once. */
@@ -139,9 +67,8 @@ function job(plan: Plan, options: EvaluateOptions) {
   const water = once(() => waterFacts(plan, { week, layout: layout(), templates: orNull(templates()) }))
   const day = once(() => {
     if (options.day === false) return null
-    const { column_m3_s: flow, film } = hydraulics()
-    const heat = heatNeeds({ tank: tank(), flow, film, layout: layout(), templates: orNull(templates()) })
-    return dayFacts(plan, { ...heat, sky: water().sky, week })
+    const facts = { tank: tank(), layout: layout(), templates: templates(), water: water(), hydraulics: hydraulics() }
+    return dayOf(plan, dayGiven(facts, week), options.before)
   })
   const structure = once(() =>
     structureFacts(plan, { layout: layout(), templates: orNull(templates()), tank: tank(), sky: water().sky }),
@@ -178,6 +105,8 @@ const judged = {
   templates: (plan, j) => templatesFindings(plan, { room: j.room(), templates: j.templates(), pocket: j.pocket() }),
   hydraulics: (plan, j) =>
     hydraulicsFindings(plan, j.hydraulics(), { layout: j.layout(), templates: j.templates(), tank: j.tank() }),
+  // Apart from the rest of the water's way, since the map takes as long as all of it.
+  wetting: (plan, j) => wettingFindings(plan, j.hydraulics()),
   reservoir: (plan, j) => reservoirFindings(plan, j.reservoir()),
   water: (plan, j) => {
     const reservoir = j.reservoir()
@@ -194,8 +123,25 @@ const judged = {
 
 type Discipline = keyof typeof judged
 
+/** Disciplines by the work that they make, what changes most often for the worse first. */
+const LEAST_WORK_FIRST = Object.keys({
+  reservoir: true,
+  hydraulics: true,
+  wetting: true,
+  structure: true,
+  layout: true,
+  templates: true,
+  power: true,
+  build: true,
+  cuts: true,
+  parts: true,
+  nutrients: true,
+  water: true,
+} satisfies Record<Discipline, true>)
+
 /** Findings of pockets are made where those of the other templates are. */
 const disciplineOf = (id: string): Discipline => {
+  if (isWetting(id)) return 'wetting'
   const first = id.split('/')[0]!
   return first === 'pocket' ? 'templates' : (first as Discipline)
 }
@@ -213,6 +159,26 @@ export interface ProvedEvaluation extends Evaluation {
   readonly issues: readonly Issue[]
 }
 
+/** Judges changed documents, each read and computed once, however many of its disciplines are asked for. */
+function judgeFrom(document: PlanDocument, plan: Plan, { facts, findings }: Evaluation): Judge {
+  const jobs = new WeakMap<PlanDocument, { readonly plan: Plan; readonly job: Job }>()
+  const jobOf = (changed: PlanDocument) => {
+    const known = jobs.get(changed)
+    if (known) return known
+    const { plan: other } = parsePlan(changed)
+    const fresh = { plan: other, job: job(other, { before: { plan, facts } }) }
+    jobs.set(changed, fresh)
+    return fresh
+  }
+  return (changed, part) => {
+    if (changed === document && part === undefined) return findings
+    const { plan: other, job: its } = jobOf(changed)
+    return part === undefined
+      ? Object.values(judged).flatMap((find) => find(other, its))
+      : judged[part as Discipline](other, its)
+  }
+}
+
 export function evaluateDocument(
   document: PlanDocument,
   options: { readonly remedies: boolean } = { remedies: true },
@@ -220,12 +186,10 @@ export function evaluateDocument(
   const { plan, issues } = parsePlan(document)
   const evaluation = evaluate(plan)
   if (!options.remedies) return { ...evaluation, issues }
-  const judge = (changed: PlanDocument, about?: string) => {
-    const { plan: other } = parsePlan(changed)
-    const options = { before: { plan, facts: evaluation.facts } }
-    return about === undefined
-      ? evaluate(other, options).findings
-      : judged[disciplineOf(about)](other, job(other, options))
+  const judge = judgeFrom(document, plan, evaluation)
+  return {
+    ...evaluation,
+    findings: withRemedies(document, judge, () => true, { parts: LEAST_WORK_FIRST, partOf: disciplineOf }),
+    issues,
   }
-  return { ...evaluation, findings: withRemedies(document, judge), issues }
 }

@@ -9,7 +9,7 @@ export const importRules = {
       severity: 'error',
       from: { path: `^src/${layer}/` },
       to: {
-        path: [...right(i), ...(layer === 'render' ? [] : ['^src/(evaluate|index|equations)\\.ts$'])],
+        path: [...right(i), ...(layer === 'render' ? [] : ['^src/(evaluate|kept|index|equations)\\.ts$'])],
         dependencyTypesNot: layer === 'journal' || layer === 'render' ? ['type-only'] : [],
       },
     })),

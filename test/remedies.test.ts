@@ -7,7 +7,7 @@ import { templatesFindings } from '../src/disciplines/templates/checks.ts'
 import { jointFacts, jointRoom, pocketFacts, templatesFacts } from '../src/disciplines/templates/index.ts'
 import { evaluate } from '../src/evaluate.ts'
 import { withRemedy } from '../src/findings/apply.ts'
-import type { Finding, Remedy, Verdict } from '../src/findings/finding.ts'
+import type { Finding, Lever, Remedy, Verdict } from '../src/findings/finding.ts'
 import { withRemedies } from '../src/findings/prove.ts'
 import { scaleOf } from '../src/findings/steps.ts'
 import { inUnit, readQuantity } from '../src/kernel/quantity-text.ts'
@@ -72,7 +72,8 @@ function faults(
   }
   const hidden = before.filter((f) => f.verdict === 'unknown').map(key)
   const failing = after.filter((f) => f.verdict === 'fail' && hidden.includes(key(f))).map((f) => f.id)
-  if (failing.join() !== remedy.reveals.join()) out.push(`${what}: says nothing of ${failing.join()}`)
+  if (failing.sort().join() !== [...remedy.reveals].sort().join())
+    out.push(`${what}: says nothing of ${failing.join()}`)
   const fresh = after.filter((f) => f.verdict === 'fail' && !before.some((x) => key(x) === key(f)))
   if (fresh.length > 0) out.push(`${what}: raises ${fresh.map(key).join()}`)
   return out
@@ -136,6 +137,9 @@ describe('every remedy', () => {
   })
 })
 
+const placesOf = (l: Lever): readonly string[] =>
+  'together' in l ? l.together.flatMap((wishes) => wishes.map((w) => w.set)) : [l.set]
+
 const page = (id: string): string => join(import.meta.dirname, '..', 'docs/checks', `${id.replace('/', '-')}.md`)
 const findings = all.flatMap(([name, d]) => judgeOf(name)(d).findings)
 const ids = [...new Set([...Object.keys(english.findings), ...findings.map((f) => f.id)])].sort()
@@ -168,7 +172,7 @@ describe('every finding', () => {
   })
 
   it('names every place in words', () => {
-    const places = findings.flatMap((f) => [f.at, ...f.needs, ...f.levers.map((l) => l.set)])
+    const places = findings.flatMap((f) => [f.at, ...f.needs, ...f.levers.flatMap(placesOf)])
     expect([...new Set(places)].filter((p) => placeName(p, english) === p)).toEqual([])
   })
 

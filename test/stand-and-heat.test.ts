@@ -11,7 +11,7 @@ import { dayCourse } from '../src/render/views/day-course.ts'
 import { tippingChart } from '../src/render/views/tipping.ts'
 import { english } from '../src/render/words/en/english.ts'
 import { standChartWords as words } from '../src/render/words/en/stand-charts.ts'
-import { issueText } from '../src/render/words/sentences.ts'
+import { findingText, issueText } from '../src/render/words/sentences.ts'
 
 const example = (name: string): PlanDocument =>
   JSON.parse(readFileSync(join(import.meta.dirname, '..', `examples/${name}.plan.json`), 'utf8')) as PlanDocument
@@ -247,6 +247,14 @@ describe('power of a plan', () => {
     expect(b.lasts_s / 3600).toBeCloseTo(9, 9)
   })
 
+  it('a battery tells its hours without a cut to come through, and asks for the cut', () => {
+    const document = changed('balcony', ['pump/battery', { voltage: '12 V', charge: '18 Ah', current: '3 A' }])
+    const told = finding(document, 'power/battery')!
+    // Half of 18 Ah at 3 A all the time: three hours.
+    expect(told).toMatchObject({ verdict: 'pass', measured: { value: expect.closeTo(3 * 3600, 6) } })
+    expect(findingText(told, english, metric).sentence).toContain('State the longest power cut')
+  })
+
   it('a mains pump is not fed by a bare battery of 12 V', () => {
     const bare = changed('school', ['pump/battery', { voltage: '12 V', charge: '18 Ah' }])
     expect(finding(bare, 'power/battery-voltage')?.verdict).toBe('fail')
@@ -271,9 +279,36 @@ describe('charts', () => {
     }
   })
 
-  it('has none for a column on a foot of its own', () => {
+  it('follows the weeks for a column on a foot of its own, which no water holds down', () => {
     const { facts } = evaluated(example('school'), { day: false })
-    expect(tippingChart({ facts: known(facts.structure.tipping), ...size })).toBeNull()
+    const tipping = known(facts.structure.tipping)
+    const chart = tippingChart({ facts: tipping, ...size })!
+    expect(JSON.stringify(chart)).toContain(words.age)
+    expect(JSON.stringify(chart)).not.toMatch(/null,null|NaN/)
+    expect(numbers(chart).every((n) => Number.isFinite(n) && Math.abs(n) < 400)).toBe(true)
+    const weeks = tipping.cells.map((c) => c.week)
+    expect(new Set(weeks).size).toBeGreaterThan(3)
+    expect(Math.max(...weeks)).toBe(tipping.oldest)
+  })
+
+  it('of tipping has none where no wind comes', () => {
+    for (const name of ['school', 'balcony']) {
+      const { facts } = evaluated(changed(name, ['place/gust', '0 m/s']), { day: false })
+      expect(tippingChart({ facts: known(facts.structure.tipping), ...size })).toBeNull()
+    }
+  })
+})
+
+describe('a foot without a width', () => {
+  it.each([
+    ['0 mm', ['column/base/footWidth']],
+    [undefined, ['column/base/footWidth']],
+  ])('of %s is asked for its width, and first where more is missing', (footWidth, needs) => {
+    const document = changed('school', ['column/base/footWidth', footWidth])
+    for (const id of ['structure/tips-low', 'structure/base-width', 'structure/floor'])
+      if (finding(document, id)) expect(finding(document, id)).toMatchObject({ verdict: 'unknown', needs })
+    const more = withValue(document, 'column/sites/firstFrom', 'lid')
+    expect(finding(more, 'structure/base-width')!.needs[0]).toBe('column/base/footWidth')
   })
 })
 

@@ -9,7 +9,7 @@ interface Terms {
   readonly source: SourceId
   readonly slots?: Readonly<Record<string, FindingSlot>>
   readonly safety?: boolean
-  /** As a function where they are costly to list: it is called only for a finding that needs a cure. */
+  /** As a function where they are costly to list: it is called once, when somebody asks how to cure a finding. */
   readonly levers?: readonly Lever[] | (() => readonly Lever[])
 }
 
@@ -32,6 +32,15 @@ function verdictOf(must: 'whole' | 'part' | 'none', want: 'whole' | 'part' | 'no
   return must === 'whole' && want === 'whole' ? 'pass' : 'watch'
 }
 
+/** A list as it is, or made when first asked for. */
+function listed(levers: readonly Lever[] | (() => readonly Lever[])): () => readonly Lever[] {
+  let list = typeof levers === 'function' ? null : levers
+  return () => {
+    list ??= typeof levers === 'function' ? levers() : levers
+    return list
+  }
+}
+
 /**
  * Turns a number and two bands into a verdict; the only place where one is made.
  * Outside `must` fails, outside `want` is to be watched. A measured band that lies in part outside `must` is to be
@@ -46,7 +55,7 @@ export function judge(id: Finding['id'], measured: Quantity, terms: Terms): Find
   const must = share(low, high, terms.must ?? {})
   const want = share(low, high, terms.want ?? {})
   const verdict = verdictOf(must, want)
-  const { levers = [] } = terms
+  const levers = listed(verdict === 'pass' && typeof terms.levers === 'function' ? [] : (terms.levers ?? []))
   return {
     id,
     at: terms.at,
@@ -59,7 +68,9 @@ export function judge(id: Finding['id'], measured: Quantity, terms: Terms): Find
     needs: [],
     slots: terms.slots ?? {},
     safety: terms.safety ?? false,
-    levers: typeof levers !== 'function' ? levers : verdict === 'pass' ? [] : levers(),
+    get levers() {
+      return levers()
+    },
     remedies: [],
   }
 }

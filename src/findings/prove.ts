@@ -7,10 +7,19 @@ import type { Change, Finding, Lever, Remedy, Setting, Typed, Wish } from './fin
 import { scaleOf } from './steps.ts'
 
 /**
- * Judges a document, without remedies: the whole of it, or as much as makes the findings of the same discipline as
- * the one `about`, which is far less work while the search goes on.
+ * Judges a document, without remedies: the whole of it, or the part that is named, which is far less work while the
+ * search goes on.
  */
-export type Judge = (document: PlanDocument, about?: string) => readonly Finding[]
+export type Judge = (document: PlanDocument, part?: string) => readonly Finding[]
+
+/** Parts of the judging: all of them, the least work first, and which of them makes a finding. */
+export interface Parts {
+  readonly parts: readonly string[]
+  readonly partOf: (id: string) => string
+}
+
+/** Nothing but the whole. */
+const WHOLE: Parts = { parts: [], partOf: (id) => id.split('/')[0]! }
 
 const BISECTIONS = 24
 
@@ -20,6 +29,7 @@ interface Search {
   readonly before: readonly Finding[]
   readonly target: Finding
   readonly aim: Aim
+  readonly parts: Parts
 }
 
 /** Settings that bring the finding as far as is aimed at. */
@@ -37,8 +47,19 @@ interface Proof extends Trial {
 
 function trial(s: Search, settings: readonly Setting[]): Trial | null {
   const document = withSettings(s.document, settings)
-  const finding = s.judge(document, s.target.id).find((f) => key(f) === key(s.target))
+  const finding = s.judge(document, s.parts.partOf(s.target.id)).find((f) => key(f) === key(s.target))
   return reaches(finding, s.aim) ? { settings, document, finding: finding ?? null } : null
+}
+
+/** All findings after a change; null as soon as one of them has become worse. */
+function stood(s: Search, document: PlanDocument): readonly Finding[] | null {
+  const after: Finding[] = []
+  for (const part of s.parts.parts.length === 0 ? [undefined] : s.parts.parts) {
+    const found = s.judge(document, part)
+    if (worsened(s.before, found)) return null
+    after.push(...found)
+  }
+  return after
 }
 
 type Along = Extract<Lever, { along: unknown }>
@@ -81,8 +102,8 @@ function searchAlong(s: Search, lever: Along): Proof | null {
     if (here) [high, best] = [middle, here]
     else low = middle
   }
-  const after = s.judge(best.document)
-  return worsened(s.before, after) ? null : { ...best, after }
+  const after = stood(s, best.document)
+  return after === null ? null : { ...best, after }
 }
 
 const isSet = (document: PlanDocument, { set, to }: Setting): boolean => (valueAt(document, set) ?? null) === to
@@ -97,8 +118,8 @@ function searchTries(s: Search, tries: readonly (readonly Setting[])[]): Proof |
   for (const settings of tries) {
     const found = stands(s.document, settings) ? null : trial(s, settings)
     if (!found) continue
-    const after = s.judge(found.document)
-    if (worsened(s.before, after)) continue
+    const after = stood(s, found.document)
+    if (after === null) continue
     const faults = revealed(s.before, after).length
     if (faults < least) [best, least] = [{ ...found, after }, faults]
     if (faults === 0) break
@@ -163,13 +184,17 @@ function remedy(s: Search, lever: Lever): Remedy | null {
   }
 }
 
-/** Several findings try the same changes; each changed document is judged once. */
+/** Several findings try the same changes; each part of a changed document is judged once. */
 export function remembered(judge: Judge): Judge {
+  const documents = new Map<string, PlanDocument>()
   const seen = new Map<string, readonly Finding[]>()
-  return (document, about) => {
-    const text = `${about?.split('/')[0] ?? ''} ${JSON.stringify(document)}`
-    const known = seen.get(text) ?? judge(document, about)
-    seen.set(text, known)
+  return (document, part) => {
+    const text = JSON.stringify(document)
+    // The same text is the same document, so that what was computed for it serves all of its parts.
+    const same = documents.get(text) ?? document
+    documents.set(text, same)
+    const known = seen.get(`${part} ${text}`) ?? judge(same, part)
+    seen.set(`${part} ${text}`, known)
     return known
   }
 }
@@ -187,17 +212,19 @@ function remediesOf(s: Omit<Search, 'aim'>): readonly Remedy[] {
  * The findings of a document with their remedies proved: each is applied to the document and the whole is judged
  * again; it is kept only where it cures its finding and worsens none.
  *
- * `only` limits the work to some findings; each lever costs at most a few dozen evaluations.
+ * `only` limits the work to some findings; each lever costs at most a few dozen evaluations. With `parts` a change is
+ * judged part by part and given up where one of them has become worse.
  */
 export function withRemedies(
   document: PlanDocument,
   judge: Judge,
   only: (finding: Finding) => boolean = () => true,
+  parts: Parts = WHOLE,
 ): readonly Finding[] {
   const before = judge(document)
   const once = remembered(judge)
   return before.map((target) => {
     if ((target.verdict !== 'fail' && target.verdict !== 'watch') || !only(target)) return target
-    return { ...target, remedies: remediesOf({ document, judge: once, before, target }) }
+    return { ...target, remedies: remediesOf({ document, judge: once, before, target, parts }) }
   })
 }

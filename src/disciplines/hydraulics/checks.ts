@@ -12,8 +12,15 @@ import type { HydraulicsFacts } from './index.ts'
 export const hydraulicsFindings = (plan: Plan, facts: HydraulicsFacts, near: Near): readonly Finding[] => [
   ...pumpChecks(plan, facts),
   ...distributorChecks(plan, facts),
-  ...wettingChecks(plan, facts),
   ...columnChecks(plan, facts, near),
   ...rootChecks(plan, facts),
   ...stopChecks(plan, facts),
 ]
+
+const WETTING = new Set(['hydraulics/dry-sites', 'hydraulics/drop-sites', 'hydraulics/dry-sites-worst'])
+
+/** Whether a finding is one of the map of wetting, which is judged apart. */
+export const isWetting = (id: string): boolean => WETTING.has(id)
+
+/** Judges which sites the water meets. */
+export const wettingFindings = (plan: Plan, facts: HydraulicsFacts): readonly Finding[] => wettingChecks(plan, facts)

@@ -85,6 +85,8 @@ export function hydraulicsFacts(plan: Plan, given: Neighbours): HydraulicsFacts 
     sitesPerColumn: isKnown(given.layout) ? given.layout.known.sites.length : null,
     checkValve: hasCheckValve(plan),
   })
+  // The map takes as long as all the rest: it is drawn when first looked at.
+  let wetting: Known<WettingFacts> | null = null
   return {
     water,
     tubes,
@@ -94,13 +96,14 @@ export function hydraulicsFacts(plan: Plan, given: Neighbours): HydraulicsFacts 
     column_m3_s: column,
     distributor,
     film,
-    wetting: wettingFacts(plan, {
-      flow: column,
-      water,
-      distributor,
-      layout: given.layout,
-      opening: openingFacts(plan, given),
-    }),
+    get wetting() {
+      wetting ??= wettingFacts(plan, {
+        ...{ flow: column, water, distributor },
+        layout: given.layout,
+        opening: openingFacts(plan, given),
+      })
+      return wetting
+    },
     held,
     drain: drainFacts(plan, column, total),
     roots: rootFacts(plan, { layout: given.layout, film, oldest_weeks: given.oldest_weeks }),

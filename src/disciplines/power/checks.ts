@@ -32,17 +32,29 @@ const lasts: Check<BatteryFacts> = {
   source: 'derived.energy',
   judged: (b, plan, terms) => {
     const cut_s = plan.pump?.powerCut_s
-    if (cut_s === undefined) return [unknown('power/battery', { ...terms, needs: ['pump/powerCut'] })]
+    const current = quantity(b.current_A, 'A')
+    // Without a cut to come through its hours are told, and there is nothing to hold them against.
+    if (cut_s === undefined)
+      return [
+        judge('power/battery', quantity(b.lasts_s, 's'), {
+          ...terms,
+          slots: { against: { phrase: 'no-cut' }, current },
+        }),
+      ]
     const most_As = 2 * (b.size_As ?? 0)
     return [
       judge('power/battery', quantity(b.lasts_s, 's'), {
         ...terms,
         must: { min: cut_s },
         slots: {
+          against: {
+            phrase: 'cut-takes',
+            with: { cut: quantity(cut_s, 's'), needed: quantity(b.needed_As ?? 0, 'As') },
+          },
           cut: quantity(cut_s, 's'),
           needed: quantity(b.needed_As ?? 0, 'As'),
           size: quantity(b.size_As ?? 0, 'As'),
-          current: quantity(b.current_A, 'A'),
+          current,
         },
         levers: [
           along('pump/battery/charge', most_As, 'As', 3600),

@@ -49,7 +49,7 @@ const topSway: Check<SectionFacts> = {
       ...terms,
       want: { max: sway * s.height_m },
       slots: { gust: quantity(plan.place?.gust_m_s ?? 0, 'm_s'), wall: quantity(s.wall_C, 'C') },
-      levers: [among('column/colour', ['white', 'light'])],
+      levers: [among('column/base/anchored', [true]), among('column/colour', ['white', 'light'])],
     }),
   ],
 }

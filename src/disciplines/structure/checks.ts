@@ -1,7 +1,7 @@
 import { type Check, checked } from '../../findings/check.ts'
 import type { Finding, Lever } from '../../findings/finding.ts'
 import { judge } from '../../findings/judge.ts'
-import { along, among } from '../../findings/levers.ts'
+import { along, among, atLeast, together } from '../../findings/levers.ts'
 import { band, quantity } from '../../kernel/units.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { stabilityFactors } from '../../tables/stability.ts'
@@ -17,14 +17,25 @@ const anchored = (plan: Plan) => plan.column?.base?.anchored === true
 const ownFoot = (plan: Plan) => plan.column?.base?.kind === 'own foot'
 const windy = (plan: Plan) => (plan.place?.gust_m_s ?? 0) > 0
 
+/** Straps are rated in round figures. */
+const STRAP_STEP_N = 50
+
 /** What a grower can do so that a tower stands: tie it, weigh it down, widen its foot. */
 function levers(plan: Plan, t: TippingFacts): readonly Lever[] {
   const strap: Lever[] = anchored(plan) ? [] : [among('column/base/anchored', [true])]
+  // A strap that carries what people pull, where a light one does not.
+  const strong: readonly Lever[] = together([
+    [
+      { set: 'column/base/anchored', to: true },
+      { set: 'column/base/strapLoad', to: atLeast(Math.max(t.strap.people_N, t.strap.wind_N), 'N', STRAP_STEP_N) },
+    ],
+  ])
   const ballast_kg = plan.column?.base?.ballast_kg ?? 0
   const step_kg = 5
   const width_m = plan.column?.base?.footWidth_m
   return [
     ...strap,
+    ...strong,
     along('column/base/ballast', ballast_kg + 2 * t.ballast_kg + 4 * step_kg, 'kg', step_kg, ballast_kg),
     ...(ownFoot(plan) && width_m !== undefined
       ? [along('column/base/footWidth', Math.max(width_m, 2 * t.baseNeeded_m), 'm', 0.05)]

@@ -5,7 +5,7 @@ import { boardSide, floorLoad, footLoad } from './equations-floor.ts'
 import { centreOfGravity } from './equations-mass.ts'
 import { type SectionFacts, sectionFacts } from './section-facts.ts'
 import { type Level, type StandFacts, type StandNeeds, standFacts } from './stand.ts'
-import { bodiesAt, oldestWeek, type TippingCell, type TippingFacts, tippingFacts } from './tipping-facts.ts'
+import { baseWidth, bodiesAt, oldestWeek, type TippingCell, type TippingFacts, tippingFacts } from './tipping-facts.ts'
 
 /** One line of the weighing: a part, a level of water, the plants. */
 export interface Mass {
@@ -128,7 +128,12 @@ function lidFacts(stand: StandFacts, mass: MassFacts, tipping: Known<TippingFact
 /** How the tower stands: what it weighs, when it tips, how hard its column bends, what the floor carries. */
 export function structureFacts(plan: Plan, given: StandNeeds & { readonly sky: SkyNeeds }): StructureFacts {
   const stand = standFacts(plan, given)
-  if (!isKnown(stand)) return { stand, mass: stand, tipping: stand, section: stand, floor: stand, lid: stand }
+  if (!isKnown(stand)) {
+    // The base is asked for first: without its width no other measure helps.
+    const base = baseWidth(plan)
+    const based = { needs: [...new Set([...(isKnown(base) ? [] : base.needs), ...stand.needs])] }
+    return { stand, mass: stand, tipping: based, section: based, floor: based, lid: stand }
+  }
   const week = oldestWeek(plan)
   const mass = massFacts(stand.known, week)
   const tipping = tippingFacts(plan, stand.known, given.sky)

@@ -81,10 +81,10 @@ const DAYS_OF_WEEK = 7
 /** A gust by which ratios of a tower out of the wind are still told; they go with the square of it. */
 const YARDSTICK_m_s = 10
 
-/** Base under the weight: half of its narrow side, or null where nobody has measured it. */
-export function baseWidth(plan: Plan, stand: StandFacts): Known<number> {
-  if (stand.kind === 'own foot') {
-    const width_m = plan.column?.base?.footWidth_m
+/** Narrow side of the base under the weight; what to measure where nobody has. */
+export function baseWidth(plan: Plan): Known<number> {
+  if (plan.column?.base?.kind === 'own foot') {
+    const width_m = plan.column.base.footWidth_m
     return width_m === undefined ? { needs: ['column/base/footWidth'] } : { known: width_m }
   }
   const r = plan.reservoir
@@ -219,7 +219,7 @@ export function tippingFacts(
   stand: StandFacts,
   sky: { air_kg_m3: number; outdoors: boolean },
 ): Known<TippingFacts> {
-  const base = baseWidth(plan, stand)
+  const base = baseWidth(plan)
   if (!isKnown(base)) return base
   if (sky.outdoors && plan.place?.gust_m_s === undefined) return { needs: ['place/gust'] }
   const gust_m_s = plan.place?.gust_m_s ?? 0
@@ -228,8 +228,11 @@ export function tippingFacts(
   const strap = strapOf(plan, stand)
   const wind: Wind = { plan, stand, air_kg_m3: sky.air_kg_m3, arm_m, gust_m_s, strap_m: strap.height_m }
   const cell = cellsOf(wind)
-  const weeks = [...new Set([0, oldest / 2, oldest])]
-  const cells = levelsBetween(stand).flatMap((level) => weeks.map((week) => cell(level, week)))
+  const levels = levelsBetween(stand)
+  // Where the water changes nothing the weeks are followed instead.
+  const ages = levels.length > 1 ? 2 : LEVELS - 1
+  const weeks = [...new Set(Array.from({ length: ages + 1 }, (_, i) => (oldest * i) / ages))]
+  const cells = levels.flatMap((level) => weeks.map((week) => cell(level, week)))
   const worst = cells.reduce((a, b) => (b.falls_m_s < a.falls_m_s ? b : a))
   const lightest = cells.reduce((a, b) => (b.righting_N_m < a.righting_N_m ? b : a))
   const of = { righting_N_m: lightest.righting_N_m, wanted, strap_m: strap.height_m }

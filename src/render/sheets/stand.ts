@@ -6,7 +6,7 @@ import { bounds } from '../drawing/bounds.ts'
 import type { Drawing } from '../drawing/primitives.ts'
 import { actions, paragraph } from '../paper/words.ts'
 import { dayCourse } from '../views/day-course.ts'
-import { tippingChart } from '../views/tipping.ts'
+import { isWeighedByAge, tippingChart } from '../views/tipping.ts'
 import { hung, topLeft, widthOf } from './compose.ts'
 import type { Context, Drafted } from './context.ts'
 import { caption, needsOf, numbers } from './figure.ts'
@@ -75,6 +75,9 @@ interface Part {
   readonly low: number
 }
 
+/** What the chart of tipping is drawn against. */
+export const tippingCaption = (t: TippingFacts) => (isWeighedByAge(t) ? 'figure-tipping-own' : 'figure-tipping')
+
 function standPart(c: Context, t: TippingFacts, top: number): Part {
   const { body } = c.room
   const chart = tippingChart({ facts: t, words: c.words.standCharts, display: c.display, ...TIPPING })
@@ -96,7 +99,7 @@ function standPart(c: Context, t: TippingFacts, top: number): Part {
   const low = Math.min(bounds(put)?.bottom ?? top, top - list.height_mm - (own === null ? 0 : own.height_mm + 4))
   return {
     drawing: [
-      ...(chart === null ? [] : caption([body.left, top - 3], c.say('figure-tipping'))),
+      ...(chart === null ? [] : caption([body.left, top - 3], c.say(tippingCaption(t)))),
       ...put,
       ...list.drawing,
       ...(own?.drawing ?? []),

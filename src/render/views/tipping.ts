@@ -7,6 +7,7 @@ import type { StandChartWords } from '../words/en/stand-charts.ts'
 import { fill } from '../words/fill.ts'
 import { CHART_FIGURE_mm, chartAxes, chartPoint, type Frame, insideOf } from './chart-axes.ts'
 import { spotsAlong, spotsRound, type Tag, tags } from './tags.ts'
+import { tippingByAge } from './tipping-ages.ts'
 
 /** Room that the chart shows beyond the gust of the place, and the least wind it shows. */
 const BEYOND = 1.35
@@ -78,9 +79,13 @@ function names({ f, facts, words, display, free, falls, younger, refill }: Drawn
   return tags({ names: list, lines, within: insideOf(f) })
 }
 
+/** Whether the weight stays as the water goes: a column on a foot of its own. */
+export const isWeighedByAge = ({ cells }: TippingFacts): boolean =>
+  new Set(cells.map((c) => c.level.volume_m3)).size < 2
+
 /**
  * Gust against water in the tank: where the tower stands free, where it needs a strap, where it falls, for plants of
- * three ages. Null for a column on a foot of its own, whose weight does not change with the water, and without wind.
+ * three ages; against the age of the plants where the water changes nothing. Null without wind.
  */
 export function tippingChart(given: {
   readonly facts: TippingFacts
@@ -93,8 +98,9 @@ export function tippingChart(given: {
   const volumes = facts.cells.map((c) => c.level.volume_m3)
   const [low, high] = [Math.min(...volumes), Math.max(...volumes)]
   // Where no wind comes, a chart of gusts would tell of a danger that is none.
-  if (!(high > low) || facts.gust_m_s <= 0) return null
+  if (facts.gust_m_s <= 0) return null
   const most_m_s = Math.max(LEAST_m_s, facts.gust_m_s * BEYOND)
+  if (isWeighedByAge(facts)) return tippingByAge({ ...given, most_m_s })
   const f: Frame = { left_mm: 0, bottom_mm: 0, width_mm, height_mm, x: [0, most_m_s], y: [low, high] }
   const free = curve(f, facts, facts.oldest, 'free_m_s')
   const falls = curve(f, facts, facts.oldest, 'falls_m_s')

@@ -14,6 +14,8 @@ export const phrases: Readonly<Record<string, string>> = {
   'pump-grown': 'A pump grows stronger only where it was cleaned; else one of the tests is misread: take it again.',
   'line-fill': 'The fill line',
   'line-low': 'The low line',
+  'cut-takes': 'The longest cut is {cut} and takes {needed}.',
+  'no-cut': 'State the longest power cut to see whether that is enough.',
   'also-cures': '(Cures as well: {list}.)',
   reveals: '(Then to be mended: {list}.)',
   'cooling-foil': 'bright foil round the tank',

@@ -2,6 +2,7 @@
 export interface StandChartWords {
   readonly gust: string
   readonly tank: string
+  readonly age: string
   readonly falls: string
   readonly stands: string
   readonly strapped: string
@@ -28,6 +29,7 @@ export interface StandChartWords {
 export const standChartWords: StandChartWords = {
   gust: 'gust',
   tank: 'in the tank',
+  age: 'age of the plants, weeks',
   falls: 'falls over',
   stands: 'stands free',
   strapped: 'strap',

@@ -14,6 +14,8 @@ export const phrases: Readonly<Record<string, string>> = {
   'pump-grown': 'Una bomba solo se hace más fuerte si se limpió; si no, una de las pruebas se leyó mal: repítala.',
   'line-fill': 'La línea de llenado',
   'line-low': 'La línea mínima',
+  'cut-takes': 'El corte más largo dura {cut} y toma {needed}.',
+  'no-cut': 'Indique el corte de luz más largo para saber si basta.',
   'also-cures': '(Remedia también: {list}.)',
   reveals: '(Después hay que remediar: {list}.)',
   'cooling-foil': 'lámina brillante alrededor del depósito',

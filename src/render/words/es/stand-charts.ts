@@ -3,6 +3,7 @@ import type { StandChartWords } from '../en/stand-charts.ts'
 export const standChartWords: StandChartWords = {
   gust: 'racha',
   tank: 'en el depósito',
+  age: 'edad de las plantas, semanas',
   falls: 'vuelca',
   stands: 'se sostiene',
   strapped: 'cincha',

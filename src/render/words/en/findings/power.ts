@@ -10,8 +10,8 @@ export const power: Readonly<Record<string, FindingWords>> = {
   },
   'power/battery': {
     short: 'Battery through a power cut',
-    pass: 'The battery keeps the pump going for {measured}; the longest cut is {cut} and takes {needed}.',
-    watch: 'The battery keeps the pump going for {measured}; the longest cut is {cut} and takes {needed}.',
+    pass: 'The battery keeps the pump going for {measured}, drawing {current} while it runs. {against}',
+    watch: 'The battery keeps the pump going for {measured}, drawing {current} while it runs. {against}',
     fail: 'The battery keeps the pump going for {measured} only, and the longest cut is {cut}: that takes {needed}, so a lead battery marked {size}.',
     because:
       'Of the charge printed on a lead battery half may be used without shortening its life; cold and age take more.',

@@ -10,8 +10,8 @@ export const power: Readonly<Record<string, FindingWords>> = {
   },
   'power/battery': {
     short: 'Batería en corte de luz',
-    pass: 'La batería mantiene la bomba {measured}; el corte más largo es de {cut} y necesita {needed}.',
-    watch: 'La batería mantiene la bomba {measured}; el corte más largo es de {cut} y necesita {needed}.',
+    pass: 'La batería mantiene la bomba {measured}, con {current} mientras marcha. {against}',
+    watch: 'La batería mantiene la bomba {measured}, con {current} mientras marcha. {against}',
     fail: 'La batería mantiene la bomba solo {measured}, y el corte más largo es de {cut}: necesita {needed}, es decir una batería de plomo marcada {size}.',
     because:
       'De la carga impresa en una batería de plomo se puede usar la mitad sin acortar su vida; el frío y la edad quitan más.',
