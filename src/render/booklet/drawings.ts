@@ -5,7 +5,7 @@ import { cupBlock } from '../sheets/gauge.ts'
 import { tablesOf } from '../sheets/marking.ts'
 import { fittingScale } from '../sheets/scale.ts'
 import type { SetPage } from '../sheets/set.ts'
-import { dayRows, tippingRows } from '../sheets/stand.ts'
+import { dayRows, tippingCaption, tippingRows } from '../sheets/stand.ts'
 import { pumpCurve } from '../views/pump-curve.ts'
 import { stubSection } from '../views/section.ts'
 import { tippingChart } from '../views/tipping.ts'
@@ -88,7 +88,7 @@ function stand(g: Given): readonly Block[] {
   const tipping = orNull(facts.structure.tipping)
   if (tipping === null) return []
   const chart = tippingChart({ facts: tipping, words: words.standCharts, display, ...CHART })
-  return [...shown(sheet.say('figure-tipping'), chart), ...numbers('tipping', tippingRows(sheet, tipping))]
+  return [...shown(sheet.say(tippingCaption(tipping)), chart), ...numbers('tipping', tippingRows(sheet, tipping))]
 }
 
 /** What a hot day makes of the water, and a cold one. */
