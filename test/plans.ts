@@ -10,7 +10,14 @@ export const example = (name: string): PlanDocument =>
   JSON.parse(readFileSync(join(folder, `${name}.plan.json`), 'utf8')) as PlanDocument
 
 export const EXAMPLES = ['balcony', 'hall', 'school'] as const
-export const BAD = ['overfull-ring', 'stub-wider-than-pipe', 'unknown-pipe', 'empty', 'slips'] as const
+export const BAD = [
+  'overfull-ring',
+  'stub-wider-than-pipe',
+  'unknown-pipe',
+  'empty',
+  'slips',
+  'water-said-twice',
+] as const
 
 /** The document with several values set. */
 export const withAll = (document: PlanDocument, values: Readonly<Record<string, unknown>>): PlanDocument =>

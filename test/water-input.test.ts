@@ -202,6 +202,16 @@ describe('what is said twice of the water', () => {
   })
 })
 
+describe('the bad example', () => {
+  it('is told of each thing that it says twice', () => {
+    const failing = evaluateDocument(example('bad/water-said-twice'), { remedies: false }).findings.filter(
+      (f) => f.verdict === 'fail',
+    )
+    const told = ['hydraulics/pump-curve', 'hydraulics/tests-agree', 'reservoir/marks-rise', 'reservoir/lines-agree']
+    expect(failing.map((f) => f.id)).toEqual(expect.arrayContaining([...told, 'reservoir/low-below-fill']))
+  })
+})
+
 describe('a remedy for too little pump', () => {
   const weak: readonly (readonly [string, Changes, string])[] = [
     ['balcony', { 'pump/maxHead': '1.5 m' }, 'hydraulics/pump-lifts'],

@@ -130,7 +130,7 @@ export function structureFacts(plan: Plan, given: StandNeeds & { readonly sky: S
   const stand = standFacts(plan, given)
   if (!isKnown(stand)) {
     // The base is asked for first: without its width no other measure helps.
-    const base = baseWidth(plan)
+    const base: Known<number> = plan.column?.base?.kind === undefined ? stand : baseWidth(plan)
     const based = { needs: [...new Set([...(isKnown(base) ? [] : base.needs), ...stand.needs])] }
     return { stand, mass: stand, tipping: based, section: based, floor: based, lid: stand }
   }
