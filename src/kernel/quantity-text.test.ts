@@ -98,4 +98,9 @@ describe('quantities as people type them', () => {
       { seed: 11, numRuns: 20_000 },
     )
   })
+
+  it('takes what is smaller than any number that can be reckoned with as nothing', () => {
+    expect(readQuantity('2.96e-322 m/s', 'm_s')).toMatchObject({ ok: true, value: 0 })
+    expect(readQuantity('1e-9 m/s', 'm_s')).toMatchObject({ ok: true, value: 1e-9 })
+  })
 })

@@ -72,7 +72,13 @@ export function numberFromText(text: string): number | null {
   return Number.isFinite(value) ? sign * value : null
 }
 
-const convert = (n: number, unit: EdgeUnit): number => ((n + (unit.offset ?? 0)) * (unit.times ?? 1)) / (unit.over ?? 1)
+/** Smaller than this is nothing: its square, or one over it, is no number that can be reckoned with. */
+const NOTHING = 1e-100
+
+function convert(n: number, unit: EdgeUnit): number {
+  const value = ((n + (unit.offset ?? 0)) * (unit.times ?? 1)) / (unit.over ?? 1)
+  return Math.abs(value) < NOTHING ? 0 : value
+}
 
 function findUnit(list: readonly EdgeUnit[], typed: string): EdgeUnit | null {
   const exact = list.find((u) => u.spell.includes(typed))
