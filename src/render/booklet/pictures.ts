@@ -2,6 +2,7 @@ import type { Drawing } from '../drawing/primitives.ts'
 import { atOrigin } from './frame.ts'
 import type { Given } from './input.ts'
 import type { Picture } from './model.ts'
+import { beadPicture, joinPicture, mixPicture, plantedPicture } from './pictures-joint.ts'
 import {
   barPicture,
   endView,
@@ -32,14 +33,10 @@ import {
 } from './pictures-stand.ts'
 import { bucketPicture, tankPicture } from './pictures-tank.ts'
 import {
-  beadPicture,
   closurePicture,
   edgePicture,
   fittingPicture,
-  joinPicture,
   lightPicture,
-  mixPicture,
-  plantedPicture,
   printPicture,
   slitPicture,
 } from './pictures-work.ts'
