@@ -27,6 +27,29 @@ function light(target: EventTarget | null): void {
   if (site) for (const el of document.querySelectorAll(`[data-part~="${site}"]`)) el.classList.add('hot')
 }
 
+/** How many millimetres of the tower one of the drawing is, with its why; a chart has none. */
+function Scale(props: { readonly of: number }) {
+  const bench = useBench()
+  const text = (): string => {
+    const n = props.of
+    return n <= 0 ? '' : say(n < 1 ? 'scale-up' : 'scale', { n: Number((n < 1 ? 1 / n : n).toFixed(1)) })
+  }
+  return (
+    <Show when={text()}>
+      {(said) => (
+        <button
+          type="button"
+          class="fig"
+          data-why="fact:scale"
+          onClick={(e) => bench.explain('fact:scale', e.currentTarget)}
+        >
+          <span class="q">{said()}</span>
+        </button>
+      )}
+    </Show>
+  )
+}
+
 function Sheet(props: { readonly id: string }) {
   const bench = useBench()
   const [edited, setEdited] = createSignal<SketchFigure | null>(null)
@@ -37,8 +60,6 @@ function Sheet(props: { readonly id: string }) {
     const id = part.split(' ').find(isPart)
     if (id) bench.choose(id)
   }
-  const scale = (n: number): string =>
-    n <= 0 ? '' : say(n < 1 ? 'scale-up' : 'scale', { n: Number((n < 1 ? 1 / n : n).toFixed(1)) })
   return (
     <Show when={sketch()}>
       {(s) => {
@@ -50,19 +71,7 @@ function Sheet(props: { readonly id: string }) {
               <For each={s().titles}>
                 {(title, i) => (
                   <span class="title" classList={{ on: title === bench.part(), second: i() > 0 }}>
-                    {say(title)}{' '}
-                    <Show when={scale(s().scale)}>
-                      {(text) => (
-                        <button
-                          type="button"
-                          class="fig"
-                          data-why="fact:scale"
-                          onClick={(e) => bench.explain('fact:scale', e.currentTarget)}
-                        >
-                          <span class="q">{text()}</span>
-                        </button>
-                      )}
-                    </Show>
+                    {say(title)} <Scale of={s().scale} />
                   </span>
                 )}
               </For>
