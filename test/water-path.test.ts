@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { hydraulicsFindings } from '../src/disciplines/hydraulics/checks.ts'
+import { hydraulicsFindings, wettingFindings } from '../src/disciplines/hydraulics/checks.ts'
 import { distributorSuggestions, hydraulicsFacts, wettingCures } from '../src/disciplines/hydraulics/index.ts'
 import { dayNumber } from '../src/disciplines/hydraulics/pump-tests.ts'
 import { layoutFacts } from '../src/disciplines/layout/index.ts'
@@ -41,7 +41,11 @@ function looked(name: string, changes: Changes = {}) {
   }
   const h = hydraulicsFacts(plan, near)
   const reservoir = reservoirFacts(plan, { tank, held: h.held, layout })
-  const findings = [...hydraulicsFindings(plan, h, { layout, templates, tank }), ...reservoirFindings(plan, reservoir)]
+  const findings = [
+    ...hydraulicsFindings(plan, h, { layout, templates, tank }),
+    ...wettingFindings(plan, h),
+    ...reservoirFindings(plan, reservoir),
+  ]
   const verdict = (id: string) => findings.find((f) => f.id === id)?.verdict
   const finding = (id: string) => findings.find((f) => f.id === id)
   return { plan, h, reservoir: known(reservoir), findings, verdict, finding }

@@ -23,25 +23,26 @@ const STRAP_STEP_N = 50
 /** What a grower can do so that a tower stands: tie it, weigh it down, widen its foot. */
 function levers(plan: Plan, t: TippingFacts): readonly Lever[] {
   const strap: Lever[] = anchored(plan) ? [] : [among('column/base/anchored', [true])]
-  // A strap that carries what people pull, where a light one does not.
-  const strong: readonly Lever[] = together([
-    [
-      { set: 'column/base/anchored', to: true },
-      { set: 'column/base/strapLoad', to: atLeast(Math.max(t.strap.people_N, t.strap.wind_N), 'N', STRAP_STEP_N) },
-    ],
-  ])
   const ballast_kg = plan.column?.base?.ballast_kg ?? 0
   const step_kg = 5
   const width_m = plan.column?.base?.footWidth_m
   return [
     ...strap,
-    ...strong,
     along('column/base/ballast', ballast_kg + 2 * t.ballast_kg + 4 * step_kg, 'kg', step_kg, ballast_kg),
     ...(ownFoot(plan) && width_m !== undefined
       ? [along('column/base/footWidth', Math.max(width_m, 2 * t.baseNeeded_m), 'm', 0.05)]
       : []),
   ]
 }
+
+/** A strap that carries what people pull, where a light one does not. */
+const strongStrap = (t: TippingFacts): readonly Lever[] =>
+  together([
+    [
+      { set: 'column/base/anchored', to: true },
+      { set: 'column/base/strapLoad', to: atLeast(Math.max(t.strap.people_N, t.strap.wind_N), 'N', STRAP_STEP_N) },
+    ],
+  ])
 
 const ratioOf = (plan: Plan, t: TippingFacts, cell: TippingCell): number =>
   anchored(plan) ? strappedRatio(t, cell) : (cell.ratio ?? 0)
@@ -100,7 +101,7 @@ const pushed = (
         // Where children come a tower must hold; elsewhere it is to be watched.
         ...(children(plan) ? { must: { min: balance.ratio } } : { want: { min: balance.ratio } }),
         slots: { strap: quantity(strap_N, 'N'), strapHeight: quantity(t.strap.height_m, 'm') },
-        levers: levers(plan, t),
+        levers: [...levers(plan, t), ...strongStrap(t)],
       }),
     ]
   },
