@@ -188,6 +188,41 @@ describe('the first job', () => {
   })
 })
 
+describe('while a plan is edited', () => {
+  it('the rounding error beside a field is that of what is typed, and so is the limit beside a finding', async () => {
+    const w = (await fresh()) as Fresh
+    const { page } = w
+    await page.locator('.loop a[data-part="column"]').click()
+    const row = page.locator('.fd[data-why="field:column/sites/pitch"]')
+    const typed = async (text: string) => {
+      await page.locator('#field-column-sites-pitch').fill(text)
+      await page.locator('#field-column-sites-pitch').press('Enter')
+      return await row.locator('.er').innerText()
+    }
+    // 180 mm is 7 1/16 in and 0.6 mm; 7 in is 177.8 mm.
+    expect(await typed('180 mm')).toBe('−0.6')
+    expect(await typed('178 mm')).toBe('−0.2')
+    expect(await typed('7 in')).toBe('0.0')
+    await w.end()
+  })
+
+  it('findings stand worst first at any time, also those of the part in hand', async () => {
+    const w = (await fresh()) as Fresh
+    const { page } = w
+    await page.locator('.loop a[data-part="reservoir"]').click()
+    const verdicts = () => page.locator('.f .head .t .sr').allInnerTexts()
+    await page.locator('#field-reservoir-lowVolume').fill('38 L')
+    await page.locator('#field-reservoir-lowVolume').press('Enter')
+    await page.waitForFunction(() => document.querySelector('.f.open') !== null)
+    await page.waitForFunction(() => /fail/.test(document.querySelector('.f .head .t .sr')?.textContent ?? ''))
+    const rank = (v: string) => ['fail', 'watch', 'unknown'].findIndex((k) => v.includes(k))
+    const ranks = (await verdicts()).map(rank)
+    expect(ranks).toEqual(ranks.toSorted((a, b) => a - b))
+    expect(ranks).toContain(0)
+    await w.end()
+  })
+})
+
 describe('two pages on one plan', () => {
   it('lose no update: the later one is asked', async () => {
     const context = await browser.newContext({ viewport: { width: 1440, height: 900 } })

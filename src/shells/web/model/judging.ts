@@ -4,7 +4,7 @@ import type { First } from '../first.ts'
 import type { AskedViews, Picture } from '../picture.ts'
 import type { Told } from '../workers/protocol.ts'
 import { evaluator, searcher } from './engine.ts'
-import { heldOrder, worstFirst } from './order.ts'
+import { worstFirst } from './order.ts'
 import { pictured } from './pictured.ts'
 import type { State } from './state.ts'
 
@@ -56,7 +56,7 @@ export function createJudging(s: State, { told: first, drawn }: First) {
   const take = (evaluated: Told): void =>
     batch(() => {
       s.setEvaluated(evaluated)
-      s.setOrder((was) => (s.open() === null ? worstFirst(evaluated.findings) : heldOrder(was, evaluated.findings)))
+      s.setOrder(worstFirst(evaluated.findings))
       s.setRemedies({})
     })
 

@@ -10,11 +10,3 @@ export const worstFirst = (findings: readonly Finding[]): readonly string[] =>
     .filter(({ f }) => f.verdict !== 'pass')
     .sort((a, b) => rank[a.f.verdict] - rank[b.f.verdict] || Number(b.f.safety) - Number(a.f.safety) || a.i - b.i)
     .map(({ f }) => findingKey(f))
-
-/** The order while a finding is open: what was there keeps its number, what is new comes after. */
-export function heldOrder(before: readonly string[], findings: readonly Finding[]): readonly string[] {
-  const now = worstFirst(findings)
-  const all = new Set(findings.map(findingKey))
-  const kept = before.filter((key) => all.has(key))
-  return [...kept, ...now.filter((key) => !kept.includes(key))]
-}

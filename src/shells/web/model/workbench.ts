@@ -10,7 +10,6 @@ import { ghostInWorker } from './engine.ts'
 import { createOpening, createSaving, resolveConflict } from './filing.ts'
 import { type Deed, type History, redo, undo, withChange, withCure, withDocument } from './history.ts'
 import { createJudging } from './judging.ts'
-import { worstFirst } from './order.ts'
 import { type PartId, partOf } from './parts.ts'
 import type { Reason } from './reasons.ts'
 import { createState } from './state.ts'
@@ -44,7 +43,6 @@ export function createWorkbench(first: First) {
       s.setOpen(key)
       s.setGhost(null)
       if (finding) s.setPart(partOf(finding.at))
-      if (key === null) s.setOrder(worstFirst(s.evaluated()?.findings ?? []))
     })
 
   const hold = async (key: string, remedy: Remedy | null): Promise<void> => {

@@ -24,6 +24,10 @@ function Row(props: { readonly leaf: Leaf }) {
     const m = length()
     return m === null ? null : inchFraction(m, bench.display().inchParts)
   }
+  const off = (): string => {
+    const i = inches()
+    return i === null ? '' : signed(i.error_m, bench.display().decimal)
+  }
   const wide = () =>
     props.leaf.field.kind === 'text' || props.leaf.field.kind === 'named' || props.leaf.field.kind === 'choice'
   return (
@@ -47,9 +51,7 @@ function Row(props: { readonly leaf: Leaf }) {
             )}
           </Show>
         </span>
-        <span class="er">
-          <Show when={inches()}>{(i) => signed(i().error_m, bench.display().decimal)}</Show>
-        </span>
+        <span class="er">{off()}</span>
       </Show>
     </div>
   )

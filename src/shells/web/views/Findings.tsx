@@ -1,4 +1,4 @@
-import { createEffect, createMemo, createSignal, For, Index, Show } from 'solid-js'
+import { createComputed, createEffect, createMemo, createSignal, For, Index, on, Show } from 'solid-js'
 import type { Finding, Verdict } from '../../../findings/finding.ts'
 import { show } from '../../../render/display.ts'
 import { limitOf } from '../model/limits.ts'
@@ -47,6 +47,13 @@ function Row(props: { readonly finding: Finding; readonly name: string; readonly
   })
   const limit = createMemo(() => limitOf(props.finding))
   const measured = () => (props.finding.measured ? show(props.finding.measured, bench.display()) : null)
+  /** What it is held against, with the unit of both. */
+  const held = (): string => {
+    const l = limit()
+    if (l === null) return measured()?.unit ?? ''
+    const { figure, unit } = show(l.at, bench.display())
+    return `${say(l.word)} ${figure}${unit === '°' ? '°' : ` ${unit}`}`
+  }
   return (
     <li class="f" classList={{ open: open() }} id={`finding-${props.number}`}>
       <div class="row">
@@ -72,12 +79,7 @@ function Row(props: { readonly finding: Finding; readonly name: string; readonly
           </Show>
           <Show when={measured()}>
             <span class="n" data-why={ofFinding(props.name)}>
-              <Show when={limit()} fallback={measured()?.unit}>
-                {(l) => {
-                  const shown = () => show(l().at, bench.display())
-                  return `${say(l().word)} ${shown().figure}${shown().unit === '°' ? '°' : ` ${shown().unit}`}`
-                }}
-              </Show>
+              {held()}
             </span>
           </Show>
         </button>
@@ -99,6 +101,15 @@ function Row(props: { readonly finding: Finding; readonly name: string; readonly
 /** Lines shown before the rest is asked for; those of the part in hand are always shown. */
 const FIRST = 10
 
+/** A line that moves to its rank takes the keyboard's place along. */
+function keepHand(): void {
+  const hand = document.activeElement
+  if (!(hand instanceof HTMLElement) || hand.closest('.fs') === null) return
+  queueMicrotask(() => {
+    if (hand.isConnected && document.activeElement !== hand) hand.focus({ preventScroll: true })
+  })
+}
+
 /** Findings that do not hold, worst first; what holds is a count until asked for. */
 export function Findings() {
   const bench = useBench()
@@ -110,6 +121,7 @@ export function Findings() {
     bench.open() === key || partOf(bench.findings().get(key)?.at ?? '') === bench.part()
   const shown = () => every().filter((key, i) => all() || i < FIRST || near(key))
   const numbered = (key: string): number => every().indexOf(key) + 1
+  createComputed(on(shown, keepHand))
   return (
     <section class="findings" aria-label={say('findings')}>
       <Sum />
