@@ -85,6 +85,30 @@ function drawn(r: Rung, left: number, width: number, at: (pH: number) => number,
   }
 }
 
+/** The band that is wanted: what is washed beneath the rungs, and what is said in it. */
+function wantedBand(
+  { pH, half }: { readonly pH: number; readonly half: number },
+  at: (pH: number) => number,
+  right: number,
+  { words, display }: { readonly words: FeedViewWords; readonly display: Display },
+): Piece {
+  const [low, high] = [pH - half, pH + half]
+  const text = (n: number) => decimals(n, 1, display.decimal)
+  return {
+    marks: [
+      rectangle({ left: AXIS_mm, right, bottom: at(low), top: at(high) }, null, { fill: 'water', part: 'batch' }),
+    ],
+    figures: [
+      figure(
+        [AXIS_mm + 1, at(low) + 0.5],
+        fill(words.pHWanted, { low: text(low), high: text(high) }),
+        { field: 'feed/pH' },
+        { tone: 'quiet', size_mm: CHART_FIGURE_mm * 0.92, halo: false },
+      ),
+    ],
+  }
+}
+
 /** Where the pH stands as mixed and after the carbon dioxide has gone: of the water, with acid alone, of the batch. */
 export function phLadder(given: {
   readonly batch: BatchFacts
@@ -107,7 +131,7 @@ export function phLadder(given: {
   const at = (pH: number) => ((pH - low) / (high - low)) * height_mm
   const steps = Array.from({ length: high - low + 1 }, (_, i) => low + i)
   const width = (width_mm - AXIS_mm) / all.length
-  const text = (n: number) => decimals(n, 1, display.decimal)
+  const band = wanted && wantedBand(wanted, at, width_mm, { words, display })
   const key: readonly SketchFigure[] = [
     figure([AXIS_mm + 4, height_mm + 4.4], words.justMixed, WHY, { halo: false }),
     figure([AXIS_mm + width_mm * 0.24 + 3, height_mm + 4.4], words.inAir, WHY, { halo: false }),
@@ -115,20 +139,7 @@ export function phLadder(given: {
   return together([
     {
       marks: [
-        ...(wanted
-          ? [
-              rectangle(
-                {
-                  left: AXIS_mm,
-                  right: width_mm,
-                  bottom: at(wanted.pH - wanted.half),
-                  top: at(wanted.pH + wanted.half),
-                },
-                null,
-                { fill: 'water', part: 'batch' },
-              ),
-            ]
-          : []),
+        ...(band?.marks ?? []),
         ...steps.map((n) => line([AXIS_mm, at(n)], [width_mm, at(n)], 'thin', { part: 'rule' })),
         line([AXIS_mm, 0], [AXIS_mm, height_mm], 'visible'),
         circle([AXIS_mm + 2, height_mm + 5.3], MARK_mm, 'cut', { fill: 'paper' }),
@@ -143,18 +154,6 @@ export function phLadder(given: {
       ],
     },
     ...all.map((r, i) => drawn(r, AXIS_mm + i * width, width, at, display)),
-    {
-      marks: [],
-      figures: wanted
-        ? [
-            figure(
-              [AXIS_mm + 1, at(wanted.pH - wanted.half) + 0.5],
-              fill(words.pHWanted, { low: text(wanted.pH - wanted.half), high: text(wanted.pH + wanted.half) }),
-              { field: 'feed/pH' },
-              { tone: 'quiet', size_mm: CHART_FIGURE_mm * 0.92, halo: false },
-            ),
-          ]
-        : [],
-    },
+    { marks: [], figures: band?.figures ?? [] },
   ])
 }
