@@ -9,8 +9,13 @@ export interface Band {
   readonly max?: number
 }
 
+/** A hole as it is drilled: told by the drill, never by the marks of a tape. */
+export interface Drilled {
+  readonly drilled: Quantity
+}
+
 /** What a sentence may be filled with. */
-export type Slot = Quantity | string | number
+export type Slot = Quantity | Drilled | string | number
 
 /** A phrase of the language by its key, with slots of its own. */
 export interface Phrase {

@@ -1,4 +1,4 @@
-import type { Slot } from '../../findings/finding.ts'
+import type { Drilled, Slot } from '../../findings/finding.ts'
 import { band, type Quantity, quantity, type Unit } from '../../kernel/units.ts'
 import { filletUse } from '../../tables/consumables.ts'
 import { residualCurrents, safetyLengths, safetyTemperatures } from '../../tables/exposure.ts'
@@ -19,6 +19,9 @@ export type BuildSlots = Readonly<Record<string, Slot | null>>
 
 const known = (value: number | null | undefined, unit: Unit): Quantity | null =>
   value === null || value === undefined ? null : quantity(value, unit)
+
+const drilled = (low: number | undefined, high = low): Drilled | null =>
+  low === undefined || high === undefined ? null : { drilled: low === high ? quantity(low, 'm') : band(low, high, 'm') }
 
 /** Names and numbers of the pipes and of what is marked on them. */
 function pipeSlots({ plan, layout, templates, columns }: Situation): BuildSlots {
@@ -71,7 +74,7 @@ function loopSlots({ plan, top_m }: Situation): BuildSlots {
   const { low_m: over_m } = practiceLengths.rows['lid-hole']
   return {
     holes: distributor?.holes ?? null,
-    hole: known(distributor?.hole_m, 'm'),
+    hole: drilled(distributor?.hole_m),
     circle: known(distributor?.circle_m, 'm'),
     lidHole: known(outside_m === undefined ? null : outside_m + over_m, 'm'),
     ringDepth: known(column?.base?.ringDepth_m, 'm'),
@@ -97,17 +100,17 @@ const practiceSlots: BuildSlots = {
   closure: widest('arc-closure'),
   markTolerance: widest('mark-height'),
   edge: widest('hole-edge'),
-  starter: widest('starter-drill'),
+  starter: drilled(practiceLengths.rows['starter-drill'].low_m),
   chamfer: band(practiceLengths.rows.chamfer.low_m, practiceLengths.rows.chamfer.high_m, 'm'),
   chamferAngle: band(
     practiceAngles.rows['chamfer-angle'].low_rad,
     practiceAngles.rows['chamfer-angle'].high_rad,
     'rad',
   ),
-  stopHole: band(practiceLengths.rows['slit-stop-hole'].low_m, practiceLengths.rows['slit-stop-hole'].high_m, 'm'),
+  stopHole: drilled(practiceLengths.rows['slit-stop-hole'].low_m, practiceLengths.rows['slit-stop-hole'].high_m),
   heatedZone: band(practiceLengths.rows['heated-zone'].low_m, practiceLengths.rows['heated-zone'].high_m, 'm'),
   filler: widest('lid-filler'),
-  mesh: quantity(safetyLengths.rows['insect-mesh'].limit_m, 'm'),
+  mesh: drilled(safetyLengths.rows['insect-mesh'].limit_m),
   airGap: quantity(safetyLengths.rows['air-gap'].limit_m, 'm'),
   strapAbove: quantity(safetyLengths.rows['strap-above'].limit_m, 'm'),
   level: quantity(BASE_LEVEL_m, 'm'),

@@ -28,7 +28,7 @@ function cure(d: Judged, head_m: number) {
   const best = head_m > d.depth_m ? d.choices()[0] : undefined
   return {
     count: best?.count ?? Math.ceil(d.count * Math.sqrt(Math.max(1, head_m / d.depth_m))),
-    drill: quantity(best?.hole_m ?? d.hole_m, 'm'),
+    drill: { drilled: quantity(best?.hole_m ?? d.hole_m, 'm') },
   }
 }
 
@@ -43,7 +43,7 @@ const holeSize: Check<Judged> = {
       want: { min: distributorPractice.rows.smallestHole.value },
       slots: {
         count,
-        usual: quantity(USUAL_HOLE_m, 'm'),
+        usual: { drilled: quantity(USUAL_HOLE_m, 'm') },
         // Flow goes with the area of all holes together.
         needed: Math.ceil(count * (USUAL_HOLE_m / hole_m) ** 2),
       },

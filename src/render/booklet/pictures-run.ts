@@ -12,6 +12,7 @@ import {
   polyline,
   rectangle,
 } from '../drawing/primitives.ts'
+import { drillText } from '../drill.ts'
 import type { Given } from './input.ts'
 import { type Scene, scene, slotOf } from './scene.ts'
 
@@ -215,7 +216,7 @@ export function basePicture(g: Given): Drawing {
       : leader({
           to: [s.axis + s.radius, 1.4],
           elbow: [s.half + 5, 6],
-          lines: [`${holes} × ${g.sheet.length(size_m)}`],
+          lines: [`${holes} × ${drillText(size_m, g.sheet.display)}`],
           end: 'arrow',
         })),
   ]

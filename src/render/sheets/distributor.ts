@@ -5,6 +5,7 @@ import { leader, note } from '../drawing/marks.ts'
 import { circle, type Drawing, line, rectangle } from '../drawing/primitives.ts'
 import { moved } from '../drawing/transform.ts'
 import { polar } from '../drawing/vector.ts'
+import { drillText } from '../drill.ts'
 import { spread } from './compose.ts'
 import type { Context, Drafted } from './context.ts'
 import { barLines, paperStretchOf } from './hole.ts'
@@ -55,7 +56,7 @@ function plate(
       ...leader({
         to: polar(aim, hole_m * 500, Math.atan2(aim[1], aim[0])),
         elbow: [edge + 3, aim[1] - 9],
-        lines: [c.say('distributor-hole', { n: String(holes), d: c.figure(hole_m) })],
+        lines: [c.say('distributor-hole', { n: String(holes), d: drillText(hole_m, c.display) })],
       }),
     ],
   }
@@ -103,7 +104,7 @@ export function distributorSheet(c: Context): Drafted {
   if (ring && !isKnown(c.facts.layout)) return c.facts.layout
   const round_m = isKnown(c.facts.layout) ? c.facts.layout.known.circumference_m : 0
   const { drawing, contours } = ring ? ringStrip(c, holes, round_m) : plate(c, holes, circle_m)
-  const drill = c.length(holes.hole_m)
+  const drill = drillText(holes.hole_m, c.display)
   const lines = [
     ...barLines(c),
     c.say(ring ? 'act-dist-strip' : 'act-dist-punch'),

@@ -7,6 +7,7 @@ import { note } from '../drawing/marks.ts'
 import { circle, type Drawing, lettering, line, type Point, rectangle } from '../drawing/primitives.ts'
 import { moved } from '../drawing/transform.ts'
 import { polar } from '../drawing/vector.ts'
+import { drillText } from '../drill.ts'
 import { heightOf, spread } from './compose.ts'
 import type { Context, Drafted } from './context.ts'
 import { barLines } from './hole.ts'
@@ -96,7 +97,7 @@ function block(c: Context, { pipe, through }: Wanted): Drawing {
         ...(known
           ? note({
               at: [0, -R * 0.42],
-              lines: [c.say('foot-notch', { n: String(holes), d: c.figure(hole_m) })],
+              lines: [c.say('foot-notch', { n: String(holes), d: drillText(hole_m, c.display) })],
               anchor: 'middle',
             })
           : []),
@@ -129,7 +130,7 @@ function lines(c: Context, { pipe, through }: Wanted): readonly string[] {
   // A ring of the same pipe, slit once and sprung over it, opens by the difference of the two rounds.
   const gap = c.length(Math.PI * (pipe.outside_m - pipe.bore_m))
   const drainLine = known
-    ? c.say('act-lid-drain', { n: String(drain.holes), d: c.length(drain.hole_m) })
+    ? c.say('act-lid-drain', { n: String(drain.holes), d: drillText(drain.hole_m, c.display) })
     : c.say('act-lid-drain-blank', { unit: c.unit })
   return [
     ...barLines(c),

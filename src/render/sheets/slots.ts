@@ -1,4 +1,6 @@
+import type { Drilled } from '../../findings/finding.ts'
 import type { Quantity } from '../../kernel/units.ts'
+import { drillText } from '../drill.ts'
 import { finerThanTape } from '../tape.ts'
 import type { Context } from './context.ts'
 
@@ -7,7 +9,7 @@ const DATUM = new Set(['foot', 'top'])
 /** Slots as texts in the owner's units; what the plan does not say is a blank to be filled in by pen. */
 export function slotTextOf(
   c: Context,
-  slots: Readonly<Record<string, Quantity | string | number | null | { readonly phrase: string }>>,
+  slots: Readonly<Record<string, Quantity | Drilled | string | number | null | { readonly phrase: string }>>,
 ): Readonly<Record<string, string>> {
   return Object.fromEntries(
     Object.entries(slots).map(([key, slot]) => {
@@ -16,6 +18,7 @@ export function slotTextOf(
         return [key, DATUM.has(slot) ? c.say(slot as 'foot' | 'top').replace('the ', '') : slot]
       if (typeof slot === 'number') return [key, String(slot).replace('.', c.display.decimal)]
       if ('phrase' in slot) return [key, c.words.phrases[slot.phrase] ?? slot.phrase]
+      if ('drilled' in slot) return [key, drillText(slot.drilled, c.display)]
       if (slot.unit !== 'm' || !('value' in slot)) return [key, c.shown(slot)]
       return [key, finerThanTape(slot.value, c.display) ?? c.length(slot.value)]
     }),

@@ -1,6 +1,7 @@
 import type { BuildFacts, Need, Step } from '../../disciplines/build/index.ts'
 import { quantity } from '../../kernel/units.ts'
 import { type Display, shownText } from '../display.ts'
+import { drillText } from '../drill.ts'
 import { fill } from '../words/fill.ts'
 import { choiceName } from '../words/sentences.ts'
 import type { Words } from '../words/words.ts'
@@ -41,7 +42,8 @@ export function slotTexts(facts: BuildFacts, words: Words, display: Display): Sl
   return Object.fromEntries(
     Object.entries(facts.slots).map(([key, slot]) => {
       if (slot === null) return [key, BLANK]
-      if (typeof slot === 'object') return [key, shownText(slot, display)]
+      if (typeof slot === 'object')
+        return [key, 'drilled' in slot ? drillText(slot.drilled, display) : shownText(slot, display)]
       return [key, typeof slot === 'string' ? choiceName(slot, words) : figure(slot, display)]
     }),
   )

@@ -4,6 +4,7 @@ import { dimension } from '../drawing/dimension.ts'
 import { hatch } from '../drawing/hatch.ts'
 import { leader } from '../drawing/marks.ts'
 import { arc, circle, contour, type Drawing, line, type Point } from '../drawing/primitives.ts'
+import { drillText } from '../drill.ts'
 import { figureOf } from './figures.ts'
 import { explained, plain, type Sketch, scaleFor, together } from './sketch.ts'
 import { standingWater, waterMark } from './water.ts'
@@ -158,7 +159,11 @@ function measures(
     dimension({ from: [x, t], to: [x, to], offset_mm, figure, along: 'up' })
   const seen = holesSeen(s)
   const told = seen[Math.floor(seen.length / 4)] ?? [0, BELOW_mm]
-  const hole = leader({ to: told, elbow: [-half - 2, BELOW_mm - half * 0.72], lines: [`${s.holes} × Ø${f(s.hole_m)}`] })
+  const hole = leader({
+    to: told,
+    elbow: [-half - 2, BELOW_mm - half * 0.72],
+    lines: [`${s.holes} × Ø ${drillText(s.hole_m, display)}`],
+  })
   const ring = leader({
     to: [at * 0.72, BELOW_mm - at * 0.72],
     elbow: [half * 0.8, BELOW_mm - half - 1],

@@ -2,6 +2,7 @@ import type { Band, Change, Finding, FindingSlot, Remedy, Typed } from '../../fi
 import { ends, type Quantity, quantity } from '../../kernel/units.ts'
 import type { Issue } from '../../plan/issue.ts'
 import { type Display, shownText } from '../display.ts'
+import { drillText, isHoleSize } from '../drill.ts'
 import { fill, oneOf } from './fill.ts'
 import type { Words } from './words.ts'
 
@@ -32,18 +33,19 @@ export const choiceName = (text: string, words: Words): string =>
 function slotText(slot: FindingSlot, words: Words, display: Display): string {
   if (typeof slot === 'string') return choiceName(slot, words)
   if (typeof slot === 'number') return String(slot).replace('.', display.decimal)
+  if ('drilled' in slot) return drillText(slot.drilled, display)
   if (!('phrase' in slot)) return shownText(slot, display)
   const own = Object.entries(slot.with ?? {}).map(([k, v]) => [k, slotText(v, words, display)])
   return fill(words.phrases[slot.phrase] ?? slot.phrase, Object.fromEntries(own))
 }
 
 /** The limit that a number missed, or the nearer one where it missed none. */
-function limitText(measured: Quantity, band: Band, display: Display): string {
+function limitText(measured: Quantity, band: Band, shown: (q: Quantity) => string): string {
   const [low, high] = ends(measured)
   const { min, max } = band
   if (min === undefined && max === undefined) return ''
   const limit = max === undefined || (min !== undefined && low - min < max - high) ? min! : max
-  return shownText(quantity(limit, measured.unit), display)
+  return shown(quantity(limit, measured.unit))
 }
 
 /** The sentence of a finding, its short line, and why its limit exists. */
@@ -69,13 +71,13 @@ const changeText = ({ set, from, to }: Change, words: Words): string =>
     to: typedText(to, words),
   })
 
-export function remedyText(remedy: Remedy, words: Words, display: Display): string {
+export function remedyText(remedy: Remedy, words: Words, display: Display, shown = shownText): string {
   const slots = {
     changes: oneOf(
       [remedy, ...remedy.with].map((c) => changeText(c, words)),
       words.phrases['and']!,
     ),
-    gives: remedy.gives === null ? '' : shownText(remedy.gives, display),
+    gives: remedy.gives === null ? '' : shown(remedy.gives, display),
   }
   const short = (ids: readonly string[]) => ids.map((id) => words.findings[id]?.short ?? id).join(', ')
   return [
@@ -97,17 +99,20 @@ export function findingText(finding: Finding, words: Words, display: Display): F
     const sentence = fill(words.phrases['unknown']!, { needs: oneOf(needs, words.phrases['and']!) })
     return { short: w.short, sentence, because, measured: '', remedies: [] }
   }
-  const measured = shownText(finding.measured, display)
+  const shown = (q: Quantity) => (isHoleSize(finding.id) ? drillText(q, display) : shownText(q, display))
+  const measured = shown(finding.measured)
   const slots = {
     ...own,
     at,
     measured,
-    must: limitText(finding.measured, finding.must, display),
-    want: limitText(finding.measured, finding.want, display),
+    must: limitText(finding.measured, finding.must, shown),
+    want: limitText(finding.measured, finding.want, shown),
   }
   const sentence = fill(w[finding.verdict], slots)
   const part = finding.holds === 'part' ? ` ${words.phrases['holds-in-part']}` : ''
-  const remedies = finding.remedies.map((r) => remedyText(r, words, display))
+  const remedies = finding.remedies.map((r) =>
+    remedyText(r, words, display, isHoleSize(finding.id) ? drillText : shownText),
+  )
   return { short: w.short, sentence: sentence + part, because, measured, remedies }
 }
 

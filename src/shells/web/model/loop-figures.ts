@@ -2,6 +2,7 @@ import type { Quantity } from '../../../kernel/units.ts'
 import { quantity } from '../../../kernel/units.ts'
 import type { Pipe } from '../../../plan/pipe.ts'
 import { type Display, shownText } from '../../../render/display.ts'
+import { drillText } from '../../../render/drill.ts'
 import { choiceName, firstWords, say } from '../words.ts'
 import type { Told } from '../workers/protocol.ts'
 import type { PartId } from './parts.ts'
@@ -13,7 +14,7 @@ export interface StopFigure {
   readonly why: Reason
 }
 
-type FigureOf = (e: Told, t: (q: Quantity) => string) => StopFigure | null
+type FigureOf = (e: Told, t: (q: Quantity) => string, display: Display) => StopFigure | null
 
 const named = (choice: string | undefined): string | undefined =>
   choice === undefined ? undefined : choiceName(choice)
@@ -41,10 +42,10 @@ const long = (m: number | undefined, t: (q: Quantity) => string): string | null 
 }
 
 const figures: Readonly<Partial<Record<PartId, FigureOf>>> = {
-  distributor: ({ plan: { distributor: d } }, t) =>
+  distributor: ({ plan: { distributor: d } }, _t, display) =>
     d?.holes === undefined || d.hole_m === undefined
       ? text([named(d?.kind)], 'distributor/kind')
-      : text([say('holes-of', { count: d.holes, size: t(quantity(d.hole_m, 'm')) })], 'distributor/hole'),
+      : text([say('holes-of', { count: d.holes, size: drillText(d.hole_m, display) })], 'distributor/hole'),
   column: ({ plan: { column: c } }, t) => text([pipeSize(c?.pipe), length(c?.length_m, t)], 'column/length'),
   stubs: ({ plan: { column: c }, facts }, _t) => {
     const sites = 'known' in facts.layout ? facts.layout.known.sites.length : null
@@ -92,4 +93,4 @@ const figures: Readonly<Partial<Record<PartId, FigureOf>>> = {
 const brief = (q: Quantity, display: Display): string => shownText(q, display).replace(/[.,]0(?= )/, '')
 
 export const stopFigure = (part: PartId, e: Told, display: Display): StopFigure | null =>
-  figures[part]?.(e, (q) => brief(q, display)) ?? null
+  figures[part]?.(e, (q) => brief(q, display), display) ?? null
