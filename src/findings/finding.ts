@@ -85,6 +85,8 @@ export interface Remedy extends Change {
   readonly leaves: 'pass' | 'watch'
   /** The finding's number after the change; null where the question no longer arises. */
   readonly gives: Quantity | null
+  /** The limits of that number after the change, which may have moved them; open where the question no longer arises. */
+  readonly within: Band
   /** Other findings that the same change cures. */
   readonly alsoCures: readonly string[]
   /** Findings that could not be known before and turn out to fail: faults that the cured one had hidden. */

@@ -3,7 +3,7 @@ import { valueAt } from '../plan/patch.ts'
 import type { PlanDocument } from '../plan/plan.ts'
 import { withSettings } from './apply.ts'
 import { type Aim, aims, cures, key, reaches, revealed, worsened } from './compare.ts'
-import type { Change, Finding, Lever, Remedy, Setting, Typed, Wish } from './finding.ts'
+import type { Band, Change, Finding, Lever, Remedy, Setting, Typed, Wish } from './finding.ts'
 import { scaleOf } from './steps.ts'
 
 /**
@@ -164,6 +164,13 @@ const change = (document: PlanDocument, { set, to }: Setting): Change => ({
   to,
 })
 
+/** The limits that the change had to come within: those of good practice where there are any and it got so far. */
+function aimedAt(after: Finding | null, aim: Aim): Band {
+  if (after === null) return {}
+  const { must, want } = after
+  return aim === 'watch' || Object.keys(want).length === 0 ? must : { ...must, ...want }
+}
+
 function remedy(s: Search, lever: Lever): Remedy | null {
   const found = search(s, lever)
   if (!found) return null
@@ -179,6 +186,7 @@ function remedy(s: Search, lever: Lever): Remedy | null {
     with: rest,
     leaves: found.finding?.verdict === 'watch' ? 'watch' : 'pass',
     gives: found.finding?.measured ?? null,
+    within: aimedAt(found.finding, s.aim),
     alsoCures: also.map((f) => f.id),
     reveals: revealed(s.before, found.after).map((f) => f.id),
   }

@@ -1,34 +1,14 @@
-import type { Band, Change, Finding, FindingSlot, Remedy, Typed } from '../../findings/finding.ts'
+import type { Band, Finding, FindingSlot } from '../../findings/finding.ts'
 import { ends, type Quantity, quantity } from '../../kernel/units.ts'
 import type { Issue } from '../../plan/issue.ts'
 import { type Display, shownText } from '../display.ts'
 import { drillText, isHoleSize } from '../drill.ts'
 import { fill, oneOf } from './fill.ts'
+import { choiceName, placeName } from './place-names.ts'
+import { remedyText } from './remedies.ts'
 import type { Words } from './words.ts'
 
-/** A place of the plan in words: its own name, else the nearest named section with the key. */
-export function placeName(path: string, words: Words): string {
-  const plain = path.split('/').filter((k) => !/^\d+$/.test(k))
-  const number = path.split('/').find((k) => /^\d+$/.test(k))
-  const name = words.places[plain.join('/')]
-  if (name !== undefined) return number === undefined ? name : `${name} (${Number(number) + 1})`
-  const section = words.places[plain.slice(0, -1).join('/')]
-  return section === undefined ? path : `${section} (${plain.at(-1)})`
-}
-
-/** What a choice of the plan or a substance is called, alone, numbered or in a list; any other text is left as it is. */
-export const choiceName = (text: string, words: Words): string =>
-  text
-    .split(', ')
-    .map((t) => {
-      const [, choice, number] = /^(.*?)( \d+)?$/.exec(t) ?? []
-      return (
-        words.choices[t] ??
-        words.choices[t.toLowerCase()] ??
-        (words.choices[choice ?? ''] ? `${words.choices[choice!]}${number}` : t)
-      )
-    })
-    .join(', ')
+export { choiceName, placeName }
 
 function slotText(slot: FindingSlot, words: Words, display: Display): string {
   if (typeof slot === 'string') return choiceName(slot, words)
@@ -57,37 +37,6 @@ export interface FindingText {
   readonly remedies: readonly string[]
 }
 
-const typedText = (value: Typed | null, words: Words): string =>
-  value === null
-    ? words.phrases['nothing']!
-    : typeof value === 'boolean'
-      ? words.tables[value ? 'yes' : 'no']!
-      : choiceName(String(value), words)
-
-const changeText = ({ set, from, to }: Change, words: Words): string =>
-  fill(words.phrases['change']!, {
-    place: placeName(set, words),
-    from: typedText(from, words),
-    to: typedText(to, words),
-  })
-
-export function remedyText(remedy: Remedy, words: Words, display: Display, shown = shownText): string {
-  const slots = {
-    changes: oneOf(
-      [remedy, ...remedy.with].map((c) => changeText(c, words)),
-      words.phrases['and']!,
-    ),
-    gives: remedy.gives === null ? '' : shown(remedy.gives, display),
-  }
-  const short = (ids: readonly string[]) => ids.map((id) => words.findings[id]?.short ?? id).join(', ')
-  return [
-    fill(words.phrases[remedy.gives === null ? 'remedy-ends' : 'remedy']!, slots),
-    ...(remedy.leaves === 'pass' ? [] : [words.phrases['leaves-watch']!]),
-    ...(remedy.alsoCures.length === 0 ? [] : [fill(words.phrases['also-cures']!, { list: short(remedy.alsoCures) })]),
-    ...(remedy.reveals.length === 0 ? [] : [fill(words.phrases['reveals']!, { list: short(remedy.reveals) })]),
-  ].join(' ')
-}
-
 export function findingText(finding: Finding, words: Words, display: Display): FindingText {
   const w = words.findings[finding.id]
   if (!w) throw new RangeError(`findingText: no words for ${finding.id}`)
@@ -110,9 +59,7 @@ export function findingText(finding: Finding, words: Words, display: Display): F
   }
   const sentence = fill(w[finding.verdict], slots)
   const part = finding.holds === 'part' ? ` ${words.phrases['holds-in-part']}` : ''
-  const remedies = finding.remedies.map((r) =>
-    remedyText(r, words, display, isHoleSize(finding.id) ? drillText : shownText),
-  )
+  const remedies = finding.remedies.map((r) => remedyText(finding, r, words, shown))
   return { short: w.short, sentence: sentence + part, because, measured, remedies }
 }
 
@@ -126,7 +73,7 @@ function meantText(issue: Issue, words: Words): string {
 /** What is wrong with a place of the plan document, and what to write there. */
 export function issueText(issue: Issue, words: Words): string {
   return fill(words.issues[issue.problem], {
-    at: issue.at === '' ? words.phrases['the-plan']! : issue.at,
+    at: issue.at === '' ? words.phrases['the-plan']! : placeName(issue.at, words),
     received: issue.received,
     expected: oneOf(issue.expected, words.phrases['or']!),
     first: issue.expected[0] ?? '',

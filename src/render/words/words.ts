@@ -2,6 +2,7 @@ import type { IssueProblem } from '../../plan/issue.ts'
 import type { FeedViewWords } from './en/feed-views.ts'
 import type { StandChartWords } from './en/stand-charts.ts'
 import type { WaterPathWords } from './en/water-path.ts'
+import type { RemedyWords } from './remedies.ts'
 
 /**
  * The sentences of one verdict, with slots in braces. Every finding may use {measured}, {must} and {want} (the limit
@@ -63,6 +64,7 @@ export interface Words {
   /** Names of places in the plan, by path; lists without their index. */
   readonly places: Readonly<Record<string, string>>
   readonly phrases: Readonly<Record<string, string>>
+  readonly remedies: RemedyWords
   readonly parts: PartWords
   readonly steps: StepWords
   /** What to beware of at a step, by key. */

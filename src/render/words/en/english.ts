@@ -19,6 +19,7 @@ import { issues } from './issues.ts'
 import { parts } from './parts.ts'
 import { phrases } from './phrases.ts'
 import { places } from './places.ts'
+import { remedies } from './remedies.ts'
 import { standChartWords } from './stand-charts.ts'
 import { steps } from './steps.ts'
 import { tableWords } from './tables.ts'
@@ -47,6 +48,7 @@ export const english: Words = {
   findings,
   issues,
   places,
+  remedies,
   phrases: { ...phrases, ...feedPhrases },
   parts,
   steps,

@@ -23,6 +23,7 @@ import { issues } from './issues.ts'
 import { parts } from './parts.ts'
 import { phrases } from './phrases.ts'
 import { places } from './places.ts'
+import { remedies } from './remedies.ts'
 import { standChartWords } from './stand-charts.ts'
 import { steps } from './steps.ts'
 import { tableWords } from './tables.ts'
@@ -52,6 +53,7 @@ export const spanish: Words = {
   findings,
   issues,
   places,
+  remedies,
   phrases: { ...phrases, ...feedPhrases },
   parts,
   steps,
