@@ -20,7 +20,7 @@ import { jointFacts, jointRoom, pocketFacts, templatesFacts } from './discipline
 import { waterFindings } from './disciplines/water/checks.ts'
 import { waterFacts } from './disciplines/water/index.ts'
 import type { Finding } from './findings/finding.ts'
-import { type Judge, withRemedies } from './findings/prove.ts'
+import { type Judge, proof } from './findings/prove.ts'
 import { dayGiven, dayOf, type EvaluateOptions, type Facts, feedOf, sameJoint, tankUse } from './kept.ts'
 import { parsePlan } from './plan/document.ts'
 import type { Issue } from './plan/issue.ts'
@@ -179,17 +179,24 @@ function judgeFrom(document: PlanDocument, plan: Plan, { facts, findings }: Eval
   }
 }
 
+/** Reads and evaluates a document; remedies are proved one finding after the other, as they are asked for. */
+export function proofOf(document: PlanDocument) {
+  const { plan, issues } = parsePlan(document)
+  const evaluation = evaluate(plan)
+  const judge = judgeFrom(document, plan, evaluation)
+  return {
+    ...evaluation,
+    issues,
+    curesOf: proof(document, judge, { parts: LEAST_WORK_FIRST, partOf: disciplineOf }).curesOf,
+  }
+}
+
+/** Reads and evaluates a document; with its remedies, unless they are left out. */
 export function evaluateDocument(
   document: PlanDocument,
   options: { readonly remedies: boolean } = { remedies: true },
 ): ProvedEvaluation {
-  const { plan, issues } = parsePlan(document)
-  const evaluation = evaluate(plan)
-  if (!options.remedies) return { ...evaluation, issues }
-  const judge = judgeFrom(document, plan, evaluation)
-  return {
-    ...evaluation,
-    findings: withRemedies(document, judge, () => true, { parts: LEAST_WORK_FIRST, partOf: disciplineOf }),
-    issues,
-  }
+  const { curesOf, ...evaluation } = proofOf(document)
+  if (!options.remedies) return evaluation
+  return { ...evaluation, findings: evaluation.findings.map((f) => ({ ...f, remedies: curesOf(f) })) }
 }

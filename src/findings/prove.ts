@@ -216,6 +216,22 @@ function remediesOf(s: Omit<Search, 'aim'>): readonly Remedy[] {
   return []
 }
 
+const curable = (f: Finding): boolean => f.verdict === 'fail' || f.verdict === 'watch'
+
+/** The findings of a document, and the remedies of any of them when asked for; what was tried once is remembered. */
+export function proof(
+  document: PlanDocument,
+  judge: Judge,
+  parts: Parts = WHOLE,
+): { readonly findings: readonly Finding[]; readonly curesOf: (finding: Finding) => readonly Remedy[] } {
+  const before = judge(document)
+  const once = remembered(judge)
+  return {
+    findings: before,
+    curesOf: (target) => (curable(target) ? remediesOf({ document, judge: once, before, target, parts }) : []),
+  }
+}
+
 /**
  * The findings of a document with their remedies proved: each is applied to the document and the whole is judged
  * again; it is kept only where it cures its finding and worsens none.
@@ -229,10 +245,6 @@ export function withRemedies(
   only: (finding: Finding) => boolean = () => true,
   parts: Parts = WHOLE,
 ): readonly Finding[] {
-  const before = judge(document)
-  const once = remembered(judge)
-  return before.map((target) => {
-    if ((target.verdict !== 'fail' && target.verdict !== 'watch') || !only(target)) return target
-    return { ...target, remedies: remediesOf({ document, judge: once, before, target, parts }) }
-  })
+  const { findings, curesOf } = proof(document, judge, parts)
+  return findings.map((f) => (curable(f) && only(f) ? { ...f, remedies: curesOf(f) } : f))
 }

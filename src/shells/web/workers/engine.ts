@@ -1,4 +1,4 @@
-import { withRemedies } from '../../../findings/prove.ts'
+import { proofOf } from '../../../evaluate.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 import { sheetsOfDetail, sheetsOfTower } from '../drawings.ts'
 import { sheetsOfFeed } from '../feed-drawings.ts'
@@ -7,7 +7,7 @@ import { fetchLanguage, tongue } from '../language.ts'
 import { ghosts, pictures } from '../picture.ts'
 import { sheetsOfWater } from '../water-drawings.ts'
 import { fetchWords } from '../words.ts'
-import { adjustedPlan, judged } from './adjust.ts'
+import { adjustedPlan } from './adjust.ts'
 import { corrected } from './correcting.ts'
 import { evaluated } from './evaluated.ts'
 import { type Answer, type Ask, type Evaluated, findingKey } from './protocol.ts'
@@ -17,15 +17,13 @@ const say = (answer: Answer): void => self.postMessage(answer)
 
 /** Proves the remedies of one finding after the other, the wanted one first; each is told as soon as it is known. */
 function remedies(task: number, document: PlanDocument, first: string | null): void {
-  const open = judged(document).filter((f) => f.levers.length > 0 && (f.verdict === 'fail' || f.verdict === 'watch'))
+  const { findings, curesOf } = proofOf(document)
+  const open = findings.filter((f) => f.levers.length > 0 && (f.verdict === 'fail' || f.verdict === 'watch'))
   const rank = (key: string, verdict: string): number => (key === first ? 0 : verdict === 'fail' ? 1 : 2)
-  const queue = open
-    .map((f) => ({ key: findingKey(f), verdict: f.verdict }))
-    .sort((a, b) => rank(a.key, a.verdict) - rank(b.key, b.verdict))
+  const queue = open.toSorted((a, b) => rank(findingKey(a), a.verdict) - rank(findingKey(b), b.verdict))
   say({ task, kind: 'progress', done: 0, of: queue.length })
-  for (const [i, { key }] of queue.entries()) {
-    const proved = withRemedies(document, judged, (f) => findingKey(f) === key).find((f) => findingKey(f) === key)
-    say({ task, kind: 'proved', key, remedies: proved?.remedies ?? [] })
+  for (const [i, finding] of queue.entries()) {
+    say({ task, kind: 'proved', key: findingKey(finding), remedies: curesOf(finding) })
     say({ task, kind: 'progress', done: i + 1, of: queue.length })
   }
 }
