@@ -77,7 +77,10 @@ function job(plan: Plan, options: EvaluateOptions) {
   const nutrients = once(() => feedOf(plan, tankUse({ tank: tank(), reservoir: reservoir() }), options.before))
   const cuts = once(() => cutsFacts(plan, templates(), layout()))
   const build = once(() => buildFacts(plan, { layout: layout(), templates: templates(), pocket: pocket() }))
-  const parts = once(() => partsFacts(plan, { layout: layout(), templates: templates(), cuts: cuts(), build: build() }))
+  const parts = once(() => {
+    const made = { layout: layout(), templates: templates(), cuts: cuts(), build: build() }
+    return partsFacts(plan, { ...made, structure: structure() })
+  })
   return {
     room,
     layout,

@@ -11,6 +11,11 @@ export const standingPractice = table({
       unit: 'N',
       note: 'what a webbing strap on one screwed eye in sound wall or frame may carry in use; a crumbling wall holds less',
     },
+    strongStrap: {
+      value: 1000,
+      unit: 'N',
+      note: 'the same on a plate with several screws: the next size that is sold; whoever owns the wall decides',
+    },
     swayShare: { value: 1 / 30, unit: '1', note: 'movement of the top over the height: hose and cup still follow' },
     oldestWeek: { value: 5, unit: 'week', note: 'age at which leafy plants are cut' },
   },

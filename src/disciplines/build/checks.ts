@@ -1,14 +1,17 @@
 import type { Finding } from '../../findings/finding.ts'
 import { judge, unknown } from '../../findings/judge.ts'
-import { among } from '../../findings/levers.ts'
+import { among, atLeast, together } from '../../findings/levers.ts'
 import { band, quantity } from '../../kernel/units.ts'
 import { isKnown, type Known } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { safetyLengths } from '../../tables/exposure.ts'
 import { cementTimes } from '../../tables/joining.ts'
+import { practiceRatios } from '../../tables/practice.ts'
+import { standingPractice } from '../../tables/standing.ts'
 import { type BuildFacts, topHeight } from './index.ts'
 import { plasticsOf } from './plastics.ts'
 
+const { lightStrap, strongStrap } = standingPractice.rows
 const rows = Object.values(cementTimes.rows)
 const COLDEST_C = Math.min(...rows.map((r) => r.temperatureLow_C))
 const HOTTEST_C = Math.max(...rows.map((r) => r.temperatureHigh_C))
@@ -71,7 +74,17 @@ function strap(plan: Plan): Finding[] {
       source: safetyLengths.source,
       safety: true,
       slots: { above: quantity(limit_m, 'm') },
-      levers: [among('column/base/anchored', [true])],
+      // With what it carries and its height, without which nobody knows whether it holds.
+      levers: [
+        among('column/base/anchored', [true]),
+        ...together(
+          [lightStrap.value, strongStrap.value].map((load_N) => [
+            { set: 'column/base/anchored', to: true },
+            { set: 'column/base/strapLoad', to: atLeast(load_N, 'N', 50) },
+            { set: 'column/base/strapHeight', to: atLeast(practiceRatios.rows.strap.low * top_m, 'm', 0.05) },
+          ]),
+        ),
+      ],
     }),
   ]
 }

@@ -4,6 +4,7 @@ import { safetyLengths } from '../../tables/exposure.ts'
 import type { BuildFacts } from '../build/index.ts'
 import type { CutsFacts } from '../cuts/index.ts'
 import type { LayoutFacts } from '../layout/index.ts'
+import type { StructureFacts } from '../structure/index.ts'
 import type { TemplatesFacts } from '../templates/index.ts'
 import { consumableParts, type JointNeeds, jointNeeds } from './consumables.ts'
 import type { Part, PartKind, Substitute } from './part.ts'
@@ -37,6 +38,7 @@ export interface PartsNeighbours {
   readonly templates: Known<TemplatesFacts>
   readonly cuts: CutsFacts
   readonly build: Known<BuildFacts>
+  readonly structure: StructureFacts | null
 }
 
 /** Sum of what has a price, and what has none. */
@@ -52,7 +54,13 @@ export function totalOf(parts: readonly Part[]): Total {
   }
 }
 
-function numbersOf(plan: Plan, layout: LayoutFacts): Numbers {
+/** Load of the strap to be bought: of gust and people the greater. */
+function strapLoad(structure: StructureFacts | null): number | null {
+  const tipping = structure === null ? null : orNull(structure.tipping)
+  return tipping === null ? null : Math.max(tipping.strap.wind_N, tipping.strap.people_N)
+}
+
+function numbersOf(plan: Plan, layout: LayoutFacts, structure: StructureFacts | null): Numbers {
   const columns = plan.towers?.count ?? 1
   const empty = new Set((plan.column?.sites?.empty ?? []).filter((n) => n <= layout.sites.length)).size
   const sites = columns * layout.sites.length
@@ -63,6 +71,7 @@ function numbersOf(plan: Plan, layout: LayoutFacts): Numbers {
     sites,
     planted: sites - columns * empty,
     strap: plan.column?.base?.anchored === true || tall,
+    strap_N: strapLoad(structure),
   }
 }
 
@@ -77,7 +86,7 @@ export const stepPart = (id: string): string =>
 /** Everything to buy, make and have at hand; needs the layout, the rest as far as it is known. */
 export function partsFacts(plan: Plan, near: PartsNeighbours): Known<PartsFacts> {
   if (!isKnown(near.layout)) return near.layout
-  const n = numbersOf(plan, near.layout.known)
+  const n = numbersOf(plan, near.layout.known, near.structure)
   const [templates, build] = [orNull(near.templates), orNull(near.build)]
   const numbers = build === null ? n : { ...n, strap: build.steps.some((s) => s.id === 'strap') }
   const uses = new Set(build?.steps.flatMap((s) => s.parts) ?? [])

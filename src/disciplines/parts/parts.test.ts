@@ -40,7 +40,7 @@ function factsOf(document: PlanDocument, perColumn: number): { facts: PartsFacts
     step('plumbing', ['hose', 'fittings']),
   ]
   const build = { known: { steps } } as unknown as Known<BuildFacts>
-  const facts = partsFacts(plan, { layout, templates: { known: joint }, cuts: noCuts, build })
+  const facts = partsFacts(plan, { layout, templates: { known: joint }, cuts: noCuts, build, structure: null })
   if (!isKnown(facts)) throw new Error(facts.needs.join())
   return { facts: facts.known, document }
 }

@@ -1,8 +1,9 @@
 import { type Quantity, quantity, type Unit } from '../../kernel/units.ts'
 import type { Pipe } from '../../plan/pipe.ts'
 import type { Plan } from '../../plan/plan.ts'
+import { GRAVITY_m_s2 } from '../../tables/constants.ts'
 import { fixings } from '../../tables/consumables.ts'
-import { safetyLengths } from '../../tables/exposure.ts'
+import { residualCurrents, safetyLengths } from '../../tables/exposure.ts'
 import { practiceLengths } from '../../tables/practice.ts'
 import type { CutsFacts, MaterialCuts } from '../cuts/index.ts'
 import { hoseEnds } from './equations.ts'
@@ -18,6 +19,8 @@ export interface Numbers {
   /** Sites of all columns, capped ones too. */
   readonly sites: number
   readonly strap: boolean
+  /** What gust and people pull at most, where it is known and the plan names no strap. */
+  readonly strap_N: number | null
 }
 
 const pieces = (n: number): Quantity => quantity(n, 'count')
@@ -207,6 +210,9 @@ function lidPart(plan: Plan, n: Numbers): Part[] {
   ]
 }
 
+/** As it is printed on the device. */
+const TRIPS = `${residualCurrents.rows['IEC-outdoors'].trips_A * 1000} mA`
+
 export function tankParts(plan: Plan, n: Numbers): Part[] {
   const { reservoir, pump, prices } = plan
   return [
@@ -237,7 +243,9 @@ export function tankParts(plan: Plan, n: Numbers): Part[] {
             unit_money: prices?.pump,
             priceAt: 'prices/pump',
           }),
-          ...((pump.supply ?? 'mains') === 'mains' ? [part('rcd', 'electrical', { count: pieces(n.tanks) })] : []),
+          ...((pump.supply ?? 'mains') === 'mains'
+            ? [part('rcd', 'electrical', { count: pieces(n.tanks), label: TRIPS })]
+            : []),
           ...(pump.timerOn_s === undefined ? [] : [part('timer', 'electrical', { count: pieces(n.tanks) })]),
           ...(pump.battery === undefined ? [] : [part('battery', 'electrical', { count: pieces(n.tanks) })]),
         ]),
@@ -246,6 +254,7 @@ export function tankParts(plan: Plan, n: Numbers): Part[] {
 
 export function standParts(plan: Plan, n: Numbers): Part[] {
   const { base, pipe } = plan.column ?? {}
+  const load_N = base?.strapLoad_N ?? n.strap_N
   const { lamps, prices } = plan
   const times = (row: keyof typeof fixings.rows) => pieces(n.columns * fixings.rows[row].each_count)
   return [
@@ -272,7 +281,13 @@ export function standParts(plan: Plan, n: Numbers): Part[] {
       : []),
     ...(n.strap
       ? [
-          part('strap', 'fixing', { count: pieces(n.columns), unit_money: prices?.strap, priceAt: 'prices/strap' }),
+          part('strap', 'fixing', {
+            count: pieces(n.columns),
+            // As straps are sold: by the force or by the weight that hangs from them.
+            sizes: { load: size(load_N, 'N'), hangs: size(load_N === null ? null : load_N / GRAVITY_m_s2, 'kg') },
+            unit_money: prices?.strap,
+            priceAt: 'prices/strap',
+          }),
           part('strap-screws', 'fixing', { count: times('strap-screws'), pricedWith: 'strap' }),
         ]
       : []),

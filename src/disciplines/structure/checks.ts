@@ -1,6 +1,6 @@
 import { type Check, checked } from '../../findings/check.ts'
 import type { Finding, Lever } from '../../findings/finding.ts'
-import { judge } from '../../findings/judge.ts'
+import { judge, unknown } from '../../findings/judge.ts'
 import { along, among, atLeast, together } from '../../findings/levers.ts'
 import { band, quantity } from '../../kernel/units.ts'
 import type { Plan } from '../../plan/plan.ts'
@@ -17,17 +17,43 @@ const anchored = (plan: Plan) => plan.column?.base?.anchored === true
 const ownFoot = (plan: Plan) => plan.column?.base?.kind === 'own foot'
 const windy = (plan: Plan) => (plan.place?.gust_m_s ?? 0) > 0
 
-/** Straps are rated in round figures. */
+/** Straps are rated in round figures, and tied at a round height. */
 const STRAP_STEP_N = 50
+const STRAP_STEP_m = 0.05
+
+/** What must be said of a strap before it counts: what it carries, and where it is tied. */
+const strapNeeds = (t: TippingFacts): readonly string[] => [
+  ...(t.strap.capacity_N === null ? ['column/base/strapLoad'] : []),
+  ...(t.strap.heightGiven ? [] : ['column/base/strapHeight']),
+]
+
+/** A strap that is tied, but of which nobody knows what it holds: where it decides, nothing is known. */
+const untold = (plan: Plan, t: TippingFacts): boolean => anchored(plan) && strapNeeds(t).length > 0
+const trusted = (plan: Plan, t: TippingFacts): boolean => anchored(plan) && strapNeeds(t).length === 0
+
+/** A strap that carries what gust and people pull, with its height: all that makes it count, in one step. */
+function strapWishes(plan: Plan, t: TippingFacts): readonly Lever[] {
+  const load_N = Math.max(t.strap.people_N, t.strap.wind_N)
+  if (!(load_N > (trusted(plan, t) ? t.strap.capacity_N! : 0))) return []
+  return together([
+    [
+      { set: 'column/base/strapLoad', to: atLeast(load_N, 'N', STRAP_STEP_N) },
+      ...(anchored(plan) ? [] : [{ set: 'column/base/anchored', to: true }]),
+      ...(t.strap.heightGiven
+        ? []
+        : [{ set: 'column/base/strapHeight', to: atLeast(t.strap.height_m, 'm', STRAP_STEP_m) }]),
+    ],
+  ])
+}
 
 /** What a grower can do so that a tower stands: tie it, weigh it down, widen its foot. */
 function levers(plan: Plan, t: TippingFacts): readonly Lever[] {
-  const strap: Lever[] = anchored(plan) ? [] : [among('column/base/anchored', [true])]
   const ballast_kg = plan.column?.base?.ballast_kg ?? 0
   const step_kg = 5
   const width_m = plan.column?.base?.footWidth_m
   return [
-    ...strap,
+    ...(anchored(plan) || strapNeeds(t).length > 0 ? [] : [among('column/base/anchored', [true])]),
+    ...strapWishes(plan, t),
     along('column/base/ballast', ballast_kg + 2 * t.ballast_kg + 4 * step_kg, 'kg', step_kg, ballast_kg),
     ...(ownFoot(plan) && width_m !== undefined
       ? [along('column/base/footWidth', Math.max(width_m, 2 * t.baseNeeded_m), 'm', 0.05)]
@@ -35,17 +61,8 @@ function levers(plan: Plan, t: TippingFacts): readonly Lever[] {
   ]
 }
 
-/** A strap that carries what people pull, where a light one does not. */
-const strongStrap = (t: TippingFacts): readonly Lever[] =>
-  together([
-    [
-      { set: 'column/base/anchored', to: true },
-      { set: 'column/base/strapLoad', to: atLeast(Math.max(t.strap.people_N, t.strap.wind_N), 'N', STRAP_STEP_N) },
-    ],
-  ])
-
 const ratioOf = (plan: Plan, t: TippingFacts, cell: TippingCell): number =>
-  anchored(plan) ? strappedRatio(t, cell) : (cell.ratio ?? 0)
+  trusted(plan, t) ? strappedRatio(t, cell) : (cell.ratio ?? 0)
 
 /** The gust of the place against the weight, with the strap where there is one. */
 const tips = (
@@ -60,23 +77,23 @@ const tips = (
   applies: (plan) => windy(plan) && !(id === 'structure/tips-full' && ownFoot(plan)),
   judged: (t, plan, terms) => {
     const cell = of(t)
-    return [
-      judge(id, quantity(ratioOf(plan, t, cell), '1'), {
-        ...terms,
-        must: { min: balance.ratio },
-        want: { min: free.ratio },
-        slots: {
-          gust: quantity(t.gust_m_s, 'm_s'),
-          volume: quantity(cell.level.volume_m3, 'm3'),
-          mass: quantity(cell.mass_kg, 'kg'),
-          falls: quantity(cell.falls_m_s, 'm_s'),
-          strap: quantity(cell.strap_N, 'N'),
-          strapHeight: quantity(t.strap.height_m, 'm'),
-          ballast: quantity(t.ballast_kg, 'kg'),
-        },
-        levers: levers(plan, t),
-      }),
-    ]
+    const ratio = ratioOf(plan, t, cell)
+    const stated = {
+      ...terms,
+      must: { min: balance.ratio },
+      want: { min: free.ratio },
+      slots: {
+        gust: quantity(t.gust_m_s, 'm_s'),
+        volume: quantity(cell.level.volume_m3, 'm3'),
+        mass: quantity(cell.mass_kg, 'kg'),
+        falls: quantity(cell.falls_m_s, 'm_s'),
+        strap: quantity(cell.strap_N, 'N'),
+        strapHeight: quantity(t.strap.height_m, 'm'),
+        ballast: quantity(t.ballast_kg, 'kg'),
+      },
+    }
+    if (untold(plan, t) && ratio < free.ratio) return [unknown(id, { ...stated, needs: strapNeeds(t) })]
+    return [judge(id, quantity(ratio, '1'), { ...stated, levers: levers(plan, t) })]
   },
 })
 
@@ -91,19 +108,18 @@ const pushed = (
   at: 'column/base',
   source: balanceSource,
   judged: (t, plan, terms) => {
-    const strap_N_m = anchored(plan) ? t.strap.capacity_N * t.strap.height_m : 0
+    const strap_N_m = trusted(plan, t) ? (t.strap.capacity_N ?? 0) * t.strap.height_m : 0
     const least = t.cells.reduce((a, b) => (b.righting_N_m < a.righting_N_m ? b : a))
     const scale = (least.righting_N_m + strap_N_m) / least.righting_N_m
     const { low, high, strap_N } = t[who]
-    return [
-      judge(id, band(low * scale, high * scale, '1'), {
-        ...terms,
-        // Where children come a tower must hold; elsewhere it is to be watched.
-        ...(children(plan) ? { must: { min: balance.ratio } } : { want: { min: balance.ratio } }),
-        slots: { strap: quantity(strap_N, 'N'), strapHeight: quantity(t.strap.height_m, 'm') },
-        levers: [...levers(plan, t), ...strongStrap(t)],
-      }),
-    ]
+    const stated = {
+      ...terms,
+      // Where children come a tower must hold; elsewhere it is to be watched.
+      ...(children(plan) ? { must: { min: balance.ratio } } : { want: { min: balance.ratio } }),
+      slots: { strap: quantity(strap_N, 'N'), strapHeight: quantity(t.strap.height_m, 'm') },
+    }
+    if (untold(plan, t) && low < balance.ratio) return [unknown(id, { ...stated, needs: strapNeeds(t) })]
+    return [judge(id, band(low * scale, high * scale, '1'), { ...stated, levers: levers(plan, t) })]
   },
 })
 
@@ -115,21 +131,26 @@ const strap: Check<TippingFacts> = {
   source: 'derived.moments',
   applies: windy,
   judged: (t, plan, terms) => {
-    const tied = anchored(plan)
+    const pull_N = t.strap.wind_N
+    const carries_N = trusted(plan, t) ? t.strap.capacity_N! : 0
+    const stated = {
+      ...terms,
+      must: { max: carries_N },
+      slots: {
+        gust: quantity(t.gust_m_s, 'm_s'),
+        strap: quantity(pull_N, 'N'),
+        strapHeight: quantity(t.strap.height_m, 'm'),
+        capacity: quantity(carries_N, 'N'),
+        ballast: quantity(t.ballast_kg, 'kg'),
+        falls: quantity(t.worst.falls_m_s, 'm_s'),
+      },
+    }
+    if (untold(plan, t) && pull_N > 0) return [unknown('structure/strap', { ...stated, needs: strapNeeds(t) })]
+    const higher = along('column/base/strapHeight', t.strap.height_m * 1.5, 'm', STRAP_STEP_m, t.strap.height_m)
     return [
-      judge('structure/strap', quantity(t.strap.wind_N, 'N'), {
-        ...terms,
-        must: { max: tied ? t.strap.capacity_N : 0 },
-        slots: {
-          gust: quantity(t.gust_m_s, 'm_s'),
-          strapHeight: quantity(t.strap.height_m, 'm'),
-          capacity: quantity(t.strap.capacity_N, 'N'),
-          ballast: quantity(t.ballast_kg, 'kg'),
-          falls: quantity(t.worst.falls_m_s, 'm_s'),
-        },
-        levers: tied
-          ? [along('column/base/strapHeight', t.strap.height_m * 1.5, 'm', 0.05, t.strap.height_m)]
-          : levers(plan, t),
+      judge('structure/strap', quantity(pull_N, 'N'), {
+        ...stated,
+        levers: [...(trusted(plan, t) ? [higher] : []), ...levers(plan, t)],
       }),
     ]
   },
@@ -141,19 +162,26 @@ const baseWidth: Check<TippingFacts> = {
   safety: true,
   at: 'column/base',
   source: rowSource(stabilityFactors, 'free-standing'),
-  judged: (t, plan, terms) =>
+  judged: (t, plan, terms) => {
     // Out of the wind no width is asked for.
-    t.gust_m_s === 0
-      ? []
-      : [
-          judge('structure/base-width', quantity(t.base_m, 'm'), {
-            ...terms,
-            at: ownFoot(plan) ? 'column/base/footWidth' : 'reservoir/outsideWidth',
-            want: anchored(plan) ? {} : { min: t.baseNeeded_m },
-            slots: { needed: quantity(t.baseNeeded_m, 'm'), gust: quantity(t.gust_m_s, 'm_s') },
-            levers: levers(plan, t),
-          }),
-        ],
+    if (t.gust_m_s === 0) return []
+    const { capacity_N, wind_N, height_m } = t.strap
+    const held = trusted(plan, t) && (capacity_N ?? 0) >= wind_N
+    const stated = {
+      ...terms,
+      at: ownFoot(plan) ? 'column/base/footWidth' : 'reservoir/outsideWidth',
+      want: held ? {} : { min: t.baseNeeded_m },
+      slots: {
+        needed: quantity(t.baseNeeded_m, 'm'),
+        gust: quantity(t.gust_m_s, 'm_s'),
+        strap: quantity(wind_N, 'N'),
+        strapHeight: quantity(height_m, 'm'),
+      },
+    }
+    if (untold(plan, t) && t.base_m < t.baseNeeded_m)
+      return [unknown('structure/base-width', { ...stated, needs: strapNeeds(t) })]
+    return [judge('structure/base-width', quantity(t.base_m, 'm'), { ...stated, levers: levers(plan, t) })]
+  },
 }
 
 const withChildren = (plan: Plan) => plan.place?.children === true || plan.place?.setting === 'school'

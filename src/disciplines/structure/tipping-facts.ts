@@ -61,8 +61,8 @@ export interface TippingFacts {
   readonly strap: {
     readonly height_m: number
     readonly heightGiven: boolean
-    readonly capacity_N: number
-    readonly capacityGiven: boolean
+    /** What the weaker of strap and anchor carries; null where the plan does not say. */
+    readonly capacity_N: number | null
     /** Pull for the gust and for people, the worst of levels and weeks. */
     readonly wind_N: number
     readonly people_N: number
@@ -203,14 +203,13 @@ function groundFacts(stand: StandFacts, pushes: readonly Push[], mass_kg: number
   }
 }
 
-/** Where the strap sits and what it may carry, as stated or by rule. */
+/** Where the strap sits, as stated or by rule, and what it may carry: that no rule tells. */
 function strapOf(plan: Plan, stand: StandFacts) {
   const { strapHeight_m, strapLoad_N } = plan.column?.base ?? {}
   return {
     height_m: Math.min(strapHeight_m ?? practiceRatios.rows.strap.low * stand.top_m, stand.top_m),
     heightGiven: strapHeight_m !== undefined,
-    capacity_N: strapLoad_N ?? standingPractice.rows.lightStrap.value,
-    capacityGiven: strapLoad_N !== undefined,
+    capacity_N: strapLoad_N ?? null,
   }
 }
 
@@ -271,6 +270,6 @@ export function tippingFacts(
 /** What a strap adds: the ratio with the strap pulling as hard as it may. */
 export const strappedRatio = (facts: TippingFacts, given: { righting_N_m: number; overturning_N_m: number }): number =>
   rightingRatio({
-    righting_N_m: given.righting_N_m + facts.strap.capacity_N * facts.strap.height_m,
+    righting_N_m: given.righting_N_m + (facts.strap.capacity_N ?? 0) * facts.strap.height_m,
     overturning_N_m: given.overturning_N_m,
   })

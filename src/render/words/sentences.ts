@@ -45,7 +45,9 @@ export function findingText(finding: Finding, words: Words, display: Display): F
   const because = fill(w.because, { ...own, at })
   if (finding.verdict === 'unknown' || finding.measured === null) {
     const needs = finding.needs.map((n) => placeName(n, words))
-    const sentence = fill(words.phrases['unknown']!, { needs: oneOf(needs, words.phrases['and']!) })
+    const asked = fill(words.phrases['unknown']!, { needs: oneOf(needs, words.phrases['and']!) })
+    const told = fill(w.unknown ?? '', own)
+    const sentence = told === '' || told.includes('{') ? asked : `${asked} ${told}`
     return { short: w.short, sentence, because, measured: '', remedies: [] }
   }
   const shown = (q: Quantity) => (isHoleSize(finding.id) ? drillText(q, display) : shownText(q, display))

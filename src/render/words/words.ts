@@ -14,6 +14,8 @@ export interface FindingWords {
   readonly pass: string
   readonly watch: string
   readonly fail: string
+  /** What can be said while it is not known, beside what to measure; left out where a slot of it is missing too. */
+  readonly unknown?: string
   /** Why the limit exists. */
   readonly because: string
 }

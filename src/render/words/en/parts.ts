@@ -82,6 +82,8 @@ export const parts: PartWords = {
     length: 'length',
     width: 'width',
     thickness: 'thick',
+    load: 'carries',
+    hangs: 'a weight of',
     columnHole: 'hole for the column',
     fillerHole: 'hole to fill',
     mesh: 'at most',

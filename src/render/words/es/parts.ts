@@ -82,6 +82,8 @@ export const parts: PartWords = {
     length: 'largo',
     width: 'ancho',
     thickness: 'grueso',
+    load: 'soporta',
+    hangs: 'un peso de',
     columnHole: 'agujero de la columna',
     fillerHole: 'agujero de llenado',
     mesh: 'como máximo',

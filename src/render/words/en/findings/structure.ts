@@ -7,6 +7,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
     watch:
       'With {volume} in the tank its {mass} resist a gust of {gust} only {measured} times; {want} are wanted. Without a strap it falls at {falls}.',
     fail: 'Even with {volume} in the tank a gust of {gust} pushes it over: {measured} times what it takes. It falls at {falls}. Tie it with {strap} at {strapHeight}, or add {ballast} at its foot.',
+    unknown: 'A strap at {strapHeight} has to carry {strap}; with less it does not stand.',
     because:
       'Wind on leaves, pipe and tank turns the tower about the edge of its base; weight times half the base holds it. Local codes and a licensed engineer decide where people can be hurt.',
   },
@@ -16,6 +17,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
     watch:
       'At its worst, when it weighs {mass}, it resists a gust of {gust} only {measured} times; {want} are wanted. Without a strap it falls at {falls}.',
     fail: 'At its worst, when it weighs {mass}, a gust of {gust} pushes it over: {measured} times what it takes. It falls at {falls}. Tie it with {strap} at {strapHeight}, or add {ballast} at its foot.',
+    unknown: 'A strap at {strapHeight} has to carry {strap}; with less it does not stand.',
     because:
       'A low tank and grown plants meet on the hottest, windiest day, just before the top-up: the weight is least when the leaves are largest.',
   },
@@ -25,6 +27,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
     watch:
       'With the tank low it resists a child who hangs on and leans back {measured} times. A strap at {strapHeight} that carries {strap} holds it with reserve.',
     fail: 'A child who hangs on and leans back pulls it over: it resists only {measured} times. Tie it at {strapHeight} with a strap that carries {strap}, or keep children away.',
+    unknown: 'A strap at {strapHeight} has to carry {strap}; with less it does not stand.',
     because:
       'A child of school age pulls with 100 to 200 N at 1 to 1.5 m. Where children are, nothing taller than they stands loose.',
   },
@@ -34,6 +37,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
     watch:
       'With the tank low it resists an adult who stumbles against it {measured} times. A strap at {strapHeight} that carries {strap} holds it with reserve.',
     fail: 'With the tank low it resists an adult who stumbles against it {measured} times.',
+    unknown: 'A strap at {strapHeight} has to carry {strap}; with less it does not stand.',
     because: 'Somebody who stumbles pushes with 200 to 400 N at 1.2 to 1.5 m; few towers resist that without a wall.',
   },
   'structure/strap': {
@@ -41,6 +45,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
     pass: 'In a gust of {gust} the strap at {strapHeight} pulls with {measured}; {capacity} are reckoned for strap and anchor.',
     watch: 'In a gust of {gust} the strap at {strapHeight} pulls with {measured}.',
     fail: 'In a gust of {gust} it needs a strap at {strapHeight} that pulls with {measured}, and only {must} are there. Strap it, or have {ballast} more at its foot, as water or as ballast; without either it falls at {falls}.',
+    unknown: 'A strap at {strapHeight} has to carry {strap}; with less it does not stand.',
     because:
       'A strap to wall or frame makes up what weight lacks, with a reserve of one half. Anchors in crumbling walls and railings hold less: whoever owns the wall decides.',
   },
@@ -50,6 +55,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
     watch:
       'The base is {measured} wide; it would take {needed} to stand free in a gust of {gust}. Tie it or weigh it down.',
     fail: 'The base is {measured} wide; it would take {needed} to stand free in a gust of {gust}.',
+    unknown: 'A strap at {strapHeight} has to carry {strap}; with less it does not stand.',
     because: 'Measure the narrowest distance between outer feet: half of it is the arm of the weight.',
   },
   'structure/section': {

@@ -7,6 +7,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
     watch:
       'Con {volume} en el depósito sus {mass} resisten solo {measured} veces una racha de {gust}; se desean {want}. Sin cincha cae con {falls}.',
     fail: 'Aun con {volume} en el depósito una racha de {gust} la vuelca: {measured} veces lo necesario. Cae con {falls}. Sujétela con {strap} a {strapHeight}, o añada {ballast} en su pie.',
+    unknown: 'Una cincha a {strapHeight} debe soportar {strap}; con menos no se tiene.',
     because:
       'El viento en hojas, tubo y depósito gira la torre sobre el borde de su base; el peso por media base la sostiene. Donde alguien puede resultar herido deciden las normas locales y un técnico autorizado.',
   },
@@ -16,6 +17,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
     watch:
       'En su peor momento, cuando pesa {mass}, resiste solo {measured} veces una racha de {gust}; se desean {want}. Sin cincha cae con {falls}.',
     fail: 'En su peor momento, cuando pesa {mass}, una racha de {gust} la vuelca: {measured} veces lo necesario. Cae con {falls}. Sujétela con {strap} a {strapHeight}, o añada {ballast} en su pie.',
+    unknown: 'Una cincha a {strapHeight} debe soportar {strap}; con menos no se tiene.',
     because:
       'El depósito bajo y las plantas crecidas coinciden el día más cálido y ventoso, justo antes de reponer: el peso es mínimo cuando las hojas son mayores.',
   },
@@ -25,6 +27,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
     watch:
       'Con el depósito bajo resiste {measured} veces a un niño que se cuelga y tira hacia atrás. Una cincha a {strapHeight} que aguante {strap} la sostiene con reserva.',
     fail: 'Un niño que se cuelga y tira hacia atrás la vuelca: resiste solo {measured} veces. Sujétela a {strapHeight} con una cincha que aguante {strap}, o mantenga alejados a los niños.',
+    unknown: 'Una cincha a {strapHeight} debe soportar {strap}; con menos no se tiene.',
     because:
       'Un niño en edad escolar tira con 100 a 200 N a una altura de 1 a 1,5 m. Donde hay niños, nada más alto que ellos queda suelto.',
   },
@@ -34,6 +37,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
     watch:
       'Con el depósito bajo resiste {measured} veces a un adulto que tropieza contra ella. Una cincha a {strapHeight} que aguante {strap} la sostiene con reserva.',
     fail: 'Con el depósito bajo resiste {measured} veces a un adulto que tropieza contra ella.',
+    unknown: 'Una cincha a {strapHeight} debe soportar {strap}; con menos no se tiene.',
     because: 'Quien tropieza empuja con 200 a 400 N a 1,2 a 1,5 m; pocas torres lo resisten sin una pared.',
   },
   'structure/strap': {
@@ -41,6 +45,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
     pass: 'En una racha de {gust} la cincha a {strapHeight} tira con {measured}; para cincha y anclaje se cuentan {capacity}.',
     watch: 'En una racha de {gust} la cincha a {strapHeight} tira con {measured}.',
     fail: 'En una racha de {gust} necesita una cincha a {strapHeight} que tire con {measured}, y solo hay {must}. Sujétela, o ponga {ballast} más en su pie, como agua o como lastre; sin ninguno cae con {falls}.',
+    unknown: 'Una cincha a {strapHeight} debe soportar {strap}; con menos no se tiene.',
     because:
       'Una cincha a pared o armazón suple lo que falta de peso, con una reserva de la mitad. Los anclajes en paredes que se desmoronan y en barandillas aguantan menos: decide el dueño de la pared.',
   },
@@ -50,6 +55,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
     watch:
       'La base mide {measured} de ancho; harían falta {needed} para quedar suelta en una racha de {gust}. Sujétela o lástrela.',
     fail: 'La base mide {measured} de ancho; harían falta {needed} para quedar suelta en una racha de {gust}.',
+    unknown: 'Una cincha a {strapHeight} debe soportar {strap}; con menos no se tiene.',
     because: 'Mida la distancia más corta entre apoyos exteriores: la mitad es el brazo del peso.',
   },
   'structure/section': {
