@@ -58,6 +58,33 @@ describe('plans on the page', () => {
     await page.context().close()
   })
 
+  it('says at the question what is wrong with an answer, keeps it, and asks no further before', async () => {
+    const { page } = await fresh()
+    await press(page, 'Plans')
+    await press(page, 'New plan, in five questions')
+    for (let i = 0; i < 2; i++) await press(page, 'Next')
+    const field = page.locator('.ask input')
+    const typed = async (text: string) => {
+      await field.fill(text)
+      await press(page, 'Next')
+    }
+    await typed('0.4 m')
+    expect(await page.locator('.ask .issue').innerText()).toContain('0.4 m lies outside 0.5 m to 50 m')
+    expect(await field.inputValue()).toBe('0.4 m')
+    expect(await field.getAttribute('aria-invalid')).toBe('true')
+    expect(await page.locator('.panel').innerText()).toContain('Question 3 of 5')
+    await typed('2.4 m')
+    expect(await page.locator('.panel').innerText()).toContain('Question 4 of 5')
+    await typed('a drain')
+    expect(await page.locator('.ask .issue').innerText()).toContain('“a drain”')
+    await typed('')
+    await page.locator('.ask input').first().fill('200 m')
+    await press(page, 'Draw it')
+    expect(await page.locator('.ask .issue').innerText()).toContain('200 m lies outside 0.1 m to 60 m')
+    expect(await page.locator('.panel').innerText()).toContain('Question 5 of 5')
+    await page.context().close()
+  })
+
   it('takes a file that is dropped or chosen, and gives the same file back', async () => {
     const { page, wrongs } = await fresh()
     const school = example('school')

@@ -1,8 +1,11 @@
 import { withRemedy } from '../../../findings/apply.ts'
 import type { Finding, Remedy, Verdict } from '../../../findings/finding.ts'
 import { readQuantity } from '../../../kernel/quantity-text.ts'
+import type { Issue } from '../../../plan/issue.ts'
+import { readField } from '../../../plan/parse.ts'
 import { valueAt, withValue } from '../../../plan/patch.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
+import { fieldAt } from './fields.ts'
 
 /** Answers of the five questions; quantities as typed. */
 export interface Answers {
@@ -16,6 +19,40 @@ export interface Answers {
     readonly maxFlow: string
     readonly power: string
   } | null
+}
+
+/** The figures of a pump's box, in the order in which they are asked for. */
+export const pumpFigures = ['maxHead', 'maxFlow', 'power'] as const
+
+/** The places of the plan that a question fills, with what was answered; a figure left empty is not told. */
+export function told(question: number, answers: Answers): readonly (readonly [path: string, value: unknown])[] {
+  const { setting, crops, height, pipe, pump } = answers
+  switch (question) {
+    case 1:
+      return [['place/setting', setting]]
+    case 2:
+      return crops.map((crop, i) => [`crops/${i}/crop`, crop] as const)
+    case 3:
+      return [['place/ceiling', height]]
+    case 4:
+      return pipe.trim() === '' ? [] : [['column/pipe', pipe.trim()]]
+    default:
+      return pumpFigures.flatMap((key) => {
+        const text = pump?.[key].trim() ?? ''
+        return text === '' ? [] : [[`pump/${key}`, text] as const]
+      })
+  }
+}
+
+/** What is wrong with the answer to a question, as the field of the plan itself would say it. */
+export function answerIssues(question: number, answers: Answers): readonly Issue[] {
+  const issues: Issue[] = []
+  for (const [path, value] of told(question, answers)) {
+    const field = fieldAt(path)
+    if (field === null) throw new RangeError(`answerIssues: no field ${path}`)
+    readField({ issues }, field, value, path)
+  }
+  return issues
 }
 
 const OUTDOORS: readonly string[] = ['balcony', 'garden', 'courtyard']
@@ -69,8 +106,9 @@ export function drafted(example: PlanDocument, answers: Answers, name: string): 
       },
     ],
     ['crops', answers.crops.map((crop) => ({ crop }))],
-    ...(answers.pipe === '' ? [] : ([['column/pipe', answers.pipe]] as const)),
-    ['pump', answers.pump === null ? {} : { ...answers.pump, supply: 'mains', minimumDepth: '40 mm' }],
+    ...told(4, answers),
+    ['pump', answers.pump === null ? {} : { name: answers.pump.name, supply: 'mains', minimumDepth: '40 mm' }],
+    ...told(5, answers),
   ]
   const base = Object.fromEntries(
     Object.entries(example).filter(([key]) => !['measured', 'water', 'prices'].includes(key)),

@@ -1,11 +1,13 @@
-import { createSignal, For, type JSX, Match, Show, Switch } from 'solid-js'
+import { createMemo, createSignal, createUniqueId, For, type JSX, Match, Show, Switch } from 'solid-js'
+import type { Issue } from '../../../plan/issue.ts'
 import { pipeField } from '../../../plan/pipe.ts'
 import { placeName } from '../../../render/words/sentences.ts'
 import { firstExample } from '../examples.ts'
 import { words } from '../language.ts'
 import { adjustedInWorker } from '../model/engine.ts'
 import { fieldAt } from '../model/fields.ts'
-import { type Answers, drafted } from '../model/new-plan.ts'
+import { issueSentences } from '../model/issues.ts'
+import { type Answers, answerIssues, drafted, pumpFigures } from '../model/new-plan.ts'
 import { choiceName, say } from '../words.ts'
 import { useBench } from './bench.tsx'
 import { PanelFrame } from './PanelFrame.tsx'
@@ -38,23 +40,40 @@ function createAnswers() {
   return [answers, (change: Partial<Answers>) => setAnswers({ ...answers(), ...change })] as const
 }
 
-type Asked = { readonly answers: () => Answers; readonly set: (change: Partial<Answers>) => void }
+type Asked = {
+  readonly answers: () => Answers
+  readonly set: (change: Partial<Answers>) => void
+  /** What is wrong with the answer once somebody wanted to go on with it. */
+  readonly wrong: () => readonly Issue[]
+}
 
 function Text(props: {
   readonly name: string
+  readonly path: string
   readonly value: string
   readonly set: (value: string) => void
+  readonly wrong: () => readonly Issue[]
   readonly list?: readonly string[]
 }) {
+  const issueId = createUniqueId()
+  const wrong = () => props.wrong().filter((i) => i.at === props.path)
   return (
-    <label class="ask">
+    <label class="ask entry" classList={{ wrong: wrong().length > 0 }}>
       <span>{props.name}</span>
       <input
         type="text"
+        autocomplete="off"
         value={props.value}
         list={props.list ? 'new-list' : undefined}
+        aria-invalid={wrong().length > 0}
+        aria-describedby={wrong().length > 0 ? issueId : undefined}
         onInput={(e) => props.set(e.currentTarget.value)}
       />
+      <Show when={wrong().length > 0}>
+        <span class="issue" id={issueId} role="alert">
+          {issueSentences(wrong())}
+        </span>
+      </Show>
       <Show when={props.list}>
         {(all) => (
           <datalist id="new-list">
@@ -119,7 +138,6 @@ function Crops(props: Asked) {
 }
 
 function Pump(props: Asked) {
-  const keys = ['maxHead', 'maxFlow', 'power'] as const
   return (
     <>
       <Asks name={say('new-pump')}>
@@ -134,10 +152,12 @@ function Pump(props: Asked) {
       </Asks>
       <Show when={props.answers().pump}>
         {(pump) => (
-          <For each={keys}>
+          <For each={pumpFigures}>
             {(key) => (
               <Text
                 name={words().places[`pump/${key}`] ?? key}
+                path={`pump/${key}`}
+                wrong={props.wrong}
                 value={pump()[key]}
                 set={(value) => props.set({ pump: { ...pump(), [key]: value } })}
               />
@@ -155,6 +175,20 @@ export function NewPlan() {
   const [step, setStep] = createSignal(1)
   const [working, setWorking] = createSignal(false)
   const [answers, set] = createAnswers()
+  const [asked, setAsked] = createSignal(false)
+  const wrong = createMemo(() => (asked() ? answerIssues(step(), answers()) : []))
+  let questions: HTMLDivElement | undefined
+  const turn = (to: number): void => {
+    setAsked(false)
+    setStep(to)
+  }
+  /** An answer that the plan could not hold is said at its field and kept; no further question is asked before. */
+  const goOn = (): void => {
+    setAsked(true)
+    if (wrong().length > 0) questions?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus()
+    else if (step() < QUESTIONS) turn(step() + 1)
+    else void draw()
+  }
   const draw = async (): Promise<void> => {
     setWorking(true)
     const name = `${answers().crops[0] ?? say('roots')}, ${answers().setting}`
@@ -168,36 +202,46 @@ export function NewPlan() {
         <p class="src" data-why="fact:changes">
           {say('new-step', { n: step(), of: QUESTIONS })}
         </p>
-        <Switch>
-          <Match when={step() === 1}>
-            <Place answers={answers} set={set} />
-          </Match>
-          <Match when={step() === 2}>
-            <Crops answers={answers} set={set} />
-          </Match>
-          <Match when={step() === 3}>
-            <Text name={say('new-space')} value={answers().height} set={(height) => set({ height })} />
-          </Match>
-          <Match when={step() === 4}>
-            <Text
-              name={say('new-pipe')}
-              value={answers().pipe}
-              set={(pipe) => set({ pipe })}
-              list={suggestions(pipeField) ?? []}
-            />
-            <p class="src">{say('from-table')}</p>
-          </Match>
-          <Match when={step() === 5}>
-            <Pump answers={answers} set={set} />
-          </Match>
-        </Switch>
+        <div ref={(el) => (questions = el)}>
+          <Switch>
+            <Match when={step() === 1}>
+              <Place answers={answers} set={set} wrong={wrong} />
+            </Match>
+            <Match when={step() === 2}>
+              <Crops answers={answers} set={set} wrong={wrong} />
+            </Match>
+            <Match when={step() === 3}>
+              <Text
+                name={say('new-space')}
+                path="place/ceiling"
+                wrong={wrong}
+                value={answers().height}
+                set={(height) => set({ height })}
+              />
+            </Match>
+            <Match when={step() === 4}>
+              <Text
+                name={say('new-pipe')}
+                path="column/pipe"
+                wrong={wrong}
+                value={answers().pipe}
+                set={(pipe) => set({ pipe })}
+                list={suggestions(pipeField) ?? []}
+              />
+              <p class="src">{say('from-table')}</p>
+            </Match>
+            <Match when={step() === 5}>
+              <Pump answers={answers} set={set} wrong={wrong} />
+            </Match>
+          </Switch>
+        </div>
         <p class="choices">
           <Show when={step() > 1}>
-            <button type="button" class="link" onClick={() => setStep(step() - 1)}>
+            <button type="button" class="link" onClick={() => turn(step() - 1)}>
               {say('new-back')}
             </button>
           </Show>
-          <button type="button" class="do" onClick={() => (step() < QUESTIONS ? setStep(step() + 1) : void draw())}>
+          <button type="button" class="do" onClick={goOn}>
             {say(step() < QUESTIONS ? 'new-next' : 'new-draw')}
           </button>
         </p>
