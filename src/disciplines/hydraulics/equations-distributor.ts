@@ -11,7 +11,7 @@ import { notNegative, positive, share } from './possible.ts'
  *
  * Symbols  h head [m], Q flow [m³/s], n holes drilled [1], b share clogged [1], Cd discharge coefficient [1], d bore [m]
  * Valid    level plate; as `orificeFlow`
- * Source   Torricelli, with a discharge coefficient
+ * Source   Torricelli
  * Throws   RangeError where b is not below 1, or a symbol is impossible
  */
 export function distributorHead(given: {
@@ -132,9 +132,10 @@ function wettedHead(given: {
  *
  *   Q = n (1 − b) Cd (π/4) d² √(2 g H)
  *
- * Symbols  Q flow [m³/s], H depth of the cup over the holes [m], n, b, Cd, d as `distributorHead`
+ * Symbols  Q flow [m³/s], H depth of the cup over the holes [m], n holes drilled [1], b share clogged [1], Cd discharge
+ *          coefficient [1], d bore of a hole [m]
  * Valid    level plate
- * Source   Torricelli, with a discharge coefficient
+ * Source   Torricelli
  * Throws   RangeError where a symbol is impossible
  */
 export function fillingFlow(given: {

@@ -14,7 +14,7 @@ export const JET_CLASS = { dripsBelow: 4, jetsFrom: 8 } as const
  *
  * Symbols  Q flow [m³/s], n number of holes [1], Cd discharge coefficient [1], d bore of a hole [m], h head [m]
  * Valid    Re of the hole above about 1000; below it Cd falls
- * Source   Torricelli, with a discharge coefficient
+ * Source   Torricelli
  * Throws   RangeError where d or Cd is not positive, or n or h negative
  */
 export function orificeFlow(given: {
@@ -36,7 +36,7 @@ export function orificeFlow(given: {
  *
  * Symbols  h head [m], Q flow [m³/s], n number of holes [1], Cd discharge coefficient [1], d bore of a hole [m]
  * Valid    as `orificeFlow`
- * Source   Torricelli, with a discharge coefficient
+ * Source   Torricelli
  * Throws   RangeError where n, d or Cd is not positive, or Q negative
  */
 export function orificeHead(given: {
@@ -56,7 +56,8 @@ export function orificeHead(given: {
  *
  *   t = (A/(Cd a)) √(2 h/g), a = n (π/4) d²
  *
- * Symbols  t time [s], A area of the pool [m²], h depth at the start [m], n, Cd, d as `orificeFlow`
+ * Symbols  t time [s], A area of the pool [m²], h depth at the start [m], n number of holes [1], Cd discharge coefficient
+ *          [1], d bore of a hole [m]
  * Valid    upright walls; the last drops hang on below the start head of the holes
  * Source   Torricelli, integrated over the falling head
  * Throws   RangeError where A, n, d or Cd is not positive, or h negative

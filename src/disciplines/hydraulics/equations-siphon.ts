@@ -27,7 +27,8 @@ export function siphonHead(given: {
  *
  *   h = (f L/D + K) v²/(2 g), solved for the flow
  *
- * Symbols  h siphon head [m], f, L, D, K, v as in `pipeLoss`
+ * Symbols  h siphon head [m], f friction factor [1], L length [m], D bore [m], K sum of loss coefficients [1], v mean
+ *          speed [m/s]
  * Valid    tube full, crest below `siphonCrest`; none where h is not positive
  * Source   Maurer.Hydraulics, chapter 4, Darcy-Weisbach
  * Throws   RangeError where the tube is impossible

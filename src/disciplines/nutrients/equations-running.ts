@@ -53,7 +53,8 @@ export function accumulatedConcentration(given: {
  *
  *   t = V (c* - c0)/(E c_w) where p = 0; else t = -V/(p E) ln[(c_w/p - c*)/(c_w/p - c0)]
  *
- * Symbols  t time [d], c* limit [g/m³], others as accumulatedConcentration
+ * Symbols  t time [d], c* limit [g/m³], c0 concentration at the start [g/m³], c_w of the top-up
+ *          [g/m³], E use of water [m³/d], V volume [m³], p uptake ratio [1]
  * Valid    0 where the limit is already passed, infinite where it is never reached
  * Source   Carmassi2003
  * Throws   RangeError where the volume is not positive or another quantity is negative

@@ -27,7 +27,8 @@ export const water: Readonly<Record<string, EquationText>> = {
   },
   fillingFlow: {
     about: 'Caudal con el que un distribuidor está lleno hasta su borde o hasta su rebosadero interior.',
-    symbols: 'Q caudal [m³/s], H profundidad del vaso sobre los agujeros [m], n, b, Cd, d como en `distributorHead`',
+    symbols:
+      'Q caudal [m³/s], H profundidad del vaso sobre los agujeros [m], n agujeros taladrados [1], b parte obstruida [1], Cd coeficiente de descarga [1], d diámetro de un agujero [m]',
     valid: 'placa nivelada',
   },
   frustumLevel: {

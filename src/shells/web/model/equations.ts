@@ -43,6 +43,15 @@ const fetched = (): Promise<Equations> => {
   return asked
 }
 
+const NAMED = /`?\b([a-z]+[A-Z]\w*)\b`?/g
+
+/** A line that points at another equation, with what that equation is in place of the name of its code. */
+export const resolved = (line: string, about: (name: string) => string | undefined): string =>
+  line.replace(NAMED, (whole, name: string) => {
+    const words = about(name)
+    return words === undefined ? whole : `“${words.split('\n')[0]!.replace(/\.$/, '')}”`
+  })
+
 /** The equations behind a finding or a fact; fetched when the first why is opened. */
 export const equationsOf = (id: () => string) =>
   createResource(id, async (wanted): Promise<readonly ToldEquation[]> => {
@@ -50,6 +59,15 @@ export const equationsOf = (id: () => string) =>
     return (relations[wanted] ?? ofFacts[wanted] ?? []).flatMap((name): readonly ToldEquation[] => {
       const doc = docs[name]
       if (doc === undefined) return []
-      return [{ ...doc, ...own[name], language: own[name] === undefined ? 'en' : tongue() }]
+      const words = { ...doc, ...own[name] }
+      const about = (other: string): string | undefined => (own[name] && own[other] ? own[other] : docs[other])?.about
+      return [
+        {
+          ...words,
+          symbols: resolved(words.symbols, about),
+          ...(words.valid === undefined ? {} : { valid: resolved(words.valid, about) }),
+          language: own[name] === undefined ? 'en' : tongue(),
+        },
+      ]
     })
   })[0]
