@@ -206,6 +206,36 @@ describe('while a plan is edited', () => {
     await w.end()
   })
 
+  it('a remedy stands above the equations, and its ghost stays in sight while one reads on', async () => {
+    const w = (await fresh()) as Fresh
+    const { page } = w
+    await openCurable(page, (i) => page.locator('.f .head').nth(i).click())
+    await page.locator('.f.open .rel').first().waitFor()
+    const top = async (selector: string) => (await page.locator(selector).first().boundingBox())!.y
+    expect(await top('.f.open .rem')).toBeLessThan(await top('.f.open .rel'))
+    await page.evaluate(() => scrollTo(0, 0))
+    await page.locator('.f.open .rem .link').first().click()
+    await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight))
+    const sheet = (await page.locator('figure.tower .sheet').boundingBox())!
+    expect(sheet.y).toBeGreaterThanOrEqual(0)
+    expect(sheet.y + sheet.height).toBeLessThanOrEqual(900)
+    expect(await page.evaluate(() => scrollY)).toBeGreaterThan(100)
+    await w.end()
+  })
+
+  it('a figure with the decimal sign of another language is read back beside its field', async () => {
+    const w = (await fresh()) as Fresh
+    const { page } = w
+    await page.locator('.loop a[data-part="column"]').click()
+    await page.locator('#field-column-sites-pitch').fill('181,5 mm')
+    await page.locator('#field-column-sites-pitch').press('Enter')
+    expect(await page.locator('.fd[data-why="field:column/sites/pitch"] .read').innerText()).toBe('read as 181.5 mm')
+    await page.locator('#field-column-sites-pitch').fill('181.5 mm')
+    await page.locator('#field-column-sites-pitch').press('Enter')
+    await page.locator('.fd .read').waitFor({ state: 'detached' })
+    await w.end()
+  })
+
   it('findings stand worst first at any time, also those of the part in hand', async () => {
     const w = (await fresh()) as Fresh
     const { page } = w

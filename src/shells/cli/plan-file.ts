@@ -12,7 +12,11 @@ export function planFile(path: string): ReadPlan | Stop {
   const file = textOf(path)
   if (isStop(file)) return file
   const read = readPlanText(file.text)
-  const sentences = read.issues.map((issue) => issueText(issue, language().words))
+  const sentences = read.issues.map((issue) => {
+    const sentence = issueText(issue, language().words)
+    // The words name the place; whoever writes the file also wants its key.
+    return issue.at === '' || sentence.includes(issue.at) ? sentence : `${sentence} (${issue.at})`
+  })
   if (Object.keys(read.plan).length === 0 && read.issues.length > 0)
     return stop(`${path}: the plan cannot be read.\n${sentences.map((s) => `  ${s}`).join('\n')}`, EXIT.input)
   for (const sentence of sentences) say(`${path}: ${sentence}`)

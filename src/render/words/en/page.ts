@@ -122,6 +122,7 @@ export const page = {
   yes: 'yes',
   no: 'no',
   'from-table': 'Type what is printed on the pipe, or its outside',
+  'read-as': 'read as {value}',
   'by-measure': 'by measure',
   // foot
   rootfall: 'rootfall',

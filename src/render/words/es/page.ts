@@ -124,6 +124,7 @@ export const page: PageWords = {
   yes: 'sí',
   no: 'no',
   'from-table': 'Escriba lo impreso en el tubo, o su exterior',
+  'read-as': 'leído como {value}',
   'by-measure': 'por medida',
   // foot
   rootfall: 'rootfall',

@@ -47,6 +47,16 @@ function valueFrom(field: Field, text: string, before: unknown): unknown {
   }
 }
 
+/** What was read of a figure with the decimal sign of another language, `2.1 m` of `2,1 m`; null where it reads as typed. */
+export function readAs(field: Field, typed: unknown, decimal: '.' | ','): string | null {
+  if (field.kind !== 'quantity' || typeof typed !== 'string' || !typed.includes(decimal === '.' ? ',' : '.'))
+    return null
+  const read = readQuantity(typed, field.unit)
+  if (!read.ok) return null
+  const figure = String(Number(inUnit(read.value, field.unit, read.spelled).toPrecision(9)))
+  return `${figure.replace('.', decimal)} ${read.spelled}`
+}
+
 const SIXTEENTH = 1 / 16
 
 function fraction(n: number): string {

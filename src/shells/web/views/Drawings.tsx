@@ -10,6 +10,7 @@ import { LiveFigures } from './Live.tsx'
 import { LiveInput } from './LiveInput.tsx'
 import { Pins } from './Pins.tsx'
 import { roving } from './roving.ts'
+import { stays } from './stays.ts'
 
 /** CSS pixels in a millimetre of the screen. */
 const PX = 96 / 25.4
@@ -127,13 +128,13 @@ export function Drawings() {
   return (
     <div class="drawings" id="drawing" aria-busy={bench.stale()}>
       <Show when={bench.evaluated()} fallback={<p class="src">{say('computing')}</p>}>
-        <div class="towers">
+        <div class="towers" ref={stays}>
           <For each={ids(true)}>{(id) => <Sheet id={id} />}</For>
           <Show when={bench.settings().views.includes('solid')}>
             <Solid wide_mm={bench.room().detail_mm} high_mm={bench.room().room_mm} />
           </Show>
         </div>
-        <div class="details">
+        <div class="details" ref={stays}>
           <For each={ids(false)}>{(id) => <Sheet id={id} />}</For>
         </div>
       </Show>

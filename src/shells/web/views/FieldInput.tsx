@@ -2,8 +2,9 @@ import { createEffect, createSignal, createUniqueId, For, on, Show } from 'solid
 import type { Field } from '../../../plan/field.ts'
 import type { Issue } from '../../../plan/issue.ts'
 import { valueAt } from '../../../plan/patch.ts'
-import { entryOf, stepped } from '../model/entry.ts'
+import { entryOf, readAs, stepped } from '../model/entry.ts'
 import { fieldAt } from '../model/fields.ts'
+import { ofField } from '../model/reasons.ts'
 import { choiceName, label, say } from '../words.ts'
 import { late } from './arriving.ts'
 import { useBench } from './bench.tsx'
@@ -35,6 +36,7 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
   const field = () => fieldAt(props.path)!
   const kept = () => (bench.evaluated()?.issues ?? []).filter((i) => i.at === props.path)
   const wrong = () => (issues().length > 0 ? issues() : kept())
+  const read = () => (wrong().length > 0 ? null : readAs(field(), value(), bench.display().decimal))
   const commit = (): void => {
     if (typed() === shown(value())) {
       setIssues([])
@@ -86,6 +88,13 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
         <span class="issue" id={issueId} role="alert">
           {late()?.issueSentences(wrong())}
         </span>
+      </Show>
+      <Show when={read()}>
+        {(value) => (
+          <span class="read" role="status" data-why={ofField(props.path)}>
+            {say('read-as', { value: value() })}
+          </span>
+        )}
       </Show>
     </span>
   )

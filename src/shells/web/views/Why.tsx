@@ -24,7 +24,7 @@ function inputsOf(finding: Finding): readonly string[] {
   })
 }
 
-/** Why a finding says what it says: ruler, sentence, equation with its inputs, reason and source, remedies. */
+/** Why a finding says what it says: ruler, sentence and remedies; then reason and source, inputs, equations. */
 export function Why(props: { readonly finding: Finding }) {
   const bench = useBench()
   const key = () => findingKey(props.finding)
@@ -38,11 +38,6 @@ export function Why(props: { readonly finding: Finding }) {
         <Ruler finding={props.finding} gives={held()?.gives ?? remedies()[0]?.gives ?? null} />
       </Show>
       <p class="says">{text().sentence}</p>
-      <RelationsOf id={props.finding.id} />
-      <Inputs paths={inputsOf(props.finding)} />
-      <p class="src">
-        {text().because} <SourceOf id={props.finding.source} />
-      </p>
       <For each={remedies()}>{(remedy) => <RemedyView finding={props.finding} remedy={remedy} />}</For>
       <Show when={looked() && remedies().length === 0 && props.finding.levers.length > 0}>
         <p class="src">{say('no-remedy')}</p>
@@ -57,6 +52,11 @@ export function Why(props: { readonly finding: Finding }) {
           </p>
         )}
       </Show>
+      <p class="src">
+        {text().because} <SourceOf id={props.finding.source} />
+      </p>
+      <Inputs paths={inputsOf(props.finding)} />
+      <RelationsOf id={props.finding.id} said={props.finding.source} />
     </div>
   )
 }
