@@ -12,6 +12,9 @@ const FIGURE_mm = 3
 /** Marks nearer than this would run into one another. */
 const CLOSE_mm = 3.4
 
+/** Least distance of what is told of two lines. */
+const APART_mm = 4.5
+
 /** A dip stick at full size, its foot at the origin: marks at round volumes, the two lines across. To be cut out. */
 export function dipStick(given: {
   readonly facts: ReservoirFacts
@@ -47,12 +50,15 @@ export function dipStick(given: {
           : []),
       ]
     }),
-    ...set.flatMap(({ text, line: l }): Drawing => {
+    ...set.flatMap(({ text, line: l }, i): Drawing => {
       const y = l.level_m * 1000
+      // The lower of two lines that nearly meet is told below the other.
+      const above = i === 0 ? null : set[0]!.line.level_m * 1000
+      const told = above !== null && Math.abs(above - y) < APART_mm ? above - APART_mm : y
       return [
         line([0, y], [WIDTH_mm + 10, y], 'cut'),
         lettering(
-          [WIDTH_mm + 11, y - 1.1],
+          [WIDTH_mm + 11, told - 1.1],
           `${text}  ${shownText(quantity(l.level_m, 'm'), display)}  ${shownText(quantity(l.volume_m3, 'm3'), display)}`,
           { size_mm: FIGURE_mm },
         ),

@@ -84,8 +84,15 @@ export function tags(given: {
 /** Spots along a curve, above and below it, from the middle outwards. */
 export function spotsAlong(points: readonly Point[], reach_mm = 1.4): readonly Spot[] {
   const last = points.length - 1
+  const [first, end] = [points[0]!, points[last]!]
+  const ends = [reach_mm, -reach_mm - CHART_FIGURE_mm * 0.75, reach_mm + CHART_FIGURE_mm * 1.5].flatMap(
+    (dy): Spot[] => [
+      { at: [first[0] + reach_mm, first[1] + dy], anchor: 'start' },
+      { at: [end[0] - reach_mm, end[1] + dy], anchor: 'end' },
+    ],
+  )
   const shares = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88, 0.05, 0.95]
-  return shares.flatMap((share): Spot[] => {
+  const along = shares.flatMap((share): Spot[] => {
     const [x, y] = points[Math.round(share * last)]!
     return [
       { at: [x, y + reach_mm], anchor: 'middle' },
@@ -94,6 +101,18 @@ export function spotsAlong(points: readonly Point[], reach_mm = 1.4): readonly S
       { at: [x + reach_mm, y + reach_mm], anchor: 'start' },
       { at: [x - reach_mm, y - reach_mm - CHART_FIGURE_mm * 0.75], anchor: 'end' },
       { at: [x + reach_mm, y - reach_mm - CHART_FIGURE_mm * 0.75], anchor: 'start' },
+    ]
+  })
+  return [...along, ...ends]
+}
+
+/** Spots in rows across a chart, with a line to a point: where nothing nearer is free. */
+export function spotsWithin(room: Rect, to: Point): readonly Spot[] {
+  return [0.9, 0.75, 0.6, 0.45, 0.3, 0.15].flatMap((share): Spot[] => {
+    const y = room.bottom + share * (room.top - room.bottom)
+    return [
+      { at: [room.left + 1.5, y], anchor: 'start', to },
+      { at: [room.right - 1.5, y], anchor: 'end', to },
     ]
   })
 }

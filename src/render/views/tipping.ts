@@ -6,7 +6,7 @@ import { contour, type Drawing, lettering, line, type Point, polyline } from '..
 import type { StandChartWords } from '../words/en/stand-charts.ts'
 import { fill } from '../words/fill.ts'
 import { CHART_FIGURE_mm, chartAxes, chartPoint, type Frame, insideOf } from './chart-axes.ts'
-import { spotsAlong, spotsRound, type Tag, tags } from './tags.ts'
+import { spotsAlong, spotsRound, spotsWithin, type Tag, tags } from './tags.ts'
 import { tippingByAge } from './tipping-ages.ts'
 
 /** Room that the chart shows beyond the gust of the place, and the least wind it shows. */
@@ -51,6 +51,7 @@ function names({ f, facts, words, display, free, falls, younger, refill }: Drawn
   const edge = (share: number): Point => [f.left_mm, middle(free, share)[1]]
   const far = (share: number): Point => [f.left_mm + f.width_mm, middle(falls, share)[1]]
   const strapAlways = facts.gust_m_s > 0 && facts.refill_m3 === null
+  const always = half(gust, chartPoint(f, facts.gust_m_s, f.y[0]))
   const list: Tag[] = [
     ...(refill.length === 0
       ? []
@@ -72,7 +73,7 @@ function names({ f, facts, words, display, free, falls, younger, refill }: Drawn
     })),
     { text: fill(words.week, { week: shownWeek(facts.oldest) }), spots: spotsAlong(free) },
     ...(strapAlways
-      ? [{ text: words.strapAlways, spots: spotsRound(half(gust, chartPoint(f, facts.gust_m_s, f.y[0]))) }]
+      ? [{ text: words.strapAlways, spots: [...spotsRound(always), ...spotsWithin(insideOf(f), always)] }]
       : []),
   ]
   const lines = [free, falls, ...younger.map((y) => y.points), refill]
