@@ -1,13 +1,13 @@
 import { type Quantity, quantity, type Unit } from '../../kernel/units.ts'
 import type { Pipe } from '../../plan/pipe.ts'
 import type { Plan } from '../../plan/plan.ts'
-import { GRAVITY_m_s2 } from '../../tables/constants.ts'
 import { fixings } from '../../tables/consumables.ts'
 import { residualCurrents, safetyLengths } from '../../tables/exposure.ts'
 import { practiceLengths } from '../../tables/practice.ts'
 import type { CutsFacts, MaterialCuts } from '../cuts/index.ts'
 import { hoseEnds } from './equations.ts'
 import { type Part, part } from './part.ts'
+import { strapParts } from './strap-parts.ts'
 import { hoseSubstitutes, pipeSubstitutes } from './substitutes.ts'
 
 /** Counts that every part is reckoned from. */
@@ -254,7 +254,6 @@ export function tankParts(plan: Plan, n: Numbers): Part[] {
 
 export function standParts(plan: Plan, n: Numbers): Part[] {
   const { base, pipe } = plan.column ?? {}
-  const load_N = base?.strapLoad_N ?? n.strap_N
   const { lamps, prices } = plan
   const times = (row: keyof typeof fixings.rows) => pieces(n.columns * fixings.rows[row].each_count)
   return [
@@ -279,18 +278,7 @@ export function standParts(plan: Plan, n: Numbers): Part[] {
           part('screws', 'fixing', { count: times('foot-screws') }),
         ]
       : []),
-    ...(n.strap
-      ? [
-          part('strap', 'fixing', {
-            count: pieces(n.columns),
-            // As straps are sold: by the force or by the weight that hangs from them.
-            sizes: { load: size(load_N, 'N'), hangs: size(load_N === null ? null : load_N / GRAVITY_m_s2, 'kg') },
-            unit_money: prices?.strap,
-            priceAt: 'prices/strap',
-          }),
-          part('strap-screws', 'fixing', { count: times('strap-screws'), pricedWith: 'strap' }),
-        ]
-      : []),
+    ...(n.strap ? strapParts(plan, n) : []),
     ...(lamps?.count === undefined || lamps.count === 0
       ? []
       : [
