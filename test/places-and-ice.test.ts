@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { icedTemperature } from '../src/disciplines/water/equations-tank.ts'
 import { formedPocket, stubPocket } from '../src/disciplines/water/equations-trapped.ts'
 import { halfOpenSun, wallSun } from '../src/disciplines/water/equations-wall-sun.ts'
 import { evaluate } from '../src/evaluate.ts'
@@ -159,13 +158,24 @@ describe('ice', () => {
     expect(day(iced('2 kg')).coldLow).toEqual(day(balcony).coldLow)
   })
 
-  it('that cools as far as roots like does so when it is put in', () => {
-    const { ice, hotLow } = day(iced('2 kg'))
-    const mixed = icedTemperature({ volume_m3: 0.012, start_C: ice!.without_C, ice_kg: ice!.wanted_kg, ice_C: -18 })
-    expect(mixed).toBeCloseTo(18, 6)
-    expect(ice!.without_C).toBeCloseTo(day(balcony).hotLow.course.highest_C, 6)
-    expect(hotLow.course.heat.ice_J).toBeLessThan(0)
-    expect(finding(iced('2 kg'), 'water/ice')?.verdict).toBe(2 <= ice!.wanted_kg ? 'pass' : 'watch')
+  it('that is as much as roots like chills the tank to 18 °C at the hours at which it is put in', () => {
+    for (const at of [['11 h'], ['15 h'], ['11 h', '15 h']]) {
+      const hours: Change = ['reservoir/ice/at', at]
+      const { wanted_kg } = day(iced('2 kg', hours)).ice!
+      const { temperature_C, step_s } = day(iced(`${wanted_kg} kg`, hours)).hotLow.course
+      const after = at.map((h) => temperature_C[Math.floor((Number.parseInt(h, 10) * 3600) / step_s) + 1]!)
+      expect(Math.abs(Math.min(...after) - 18)).toBeLessThan(0.2)
+    }
+  })
+
+  it('is as much as roots like at one hour and too much at another: the hours decide', () => {
+    const wanted = (at: string) => day(iced('2 kg', ['reservoir/ice/at', [at]])).ice!.wanted_kg
+    const [early, late] = [wanted('6 h'), wanted('17 h')]
+    expect(late).toBeGreaterThan(early)
+    const mass = `${(early + late) / 2} kg`
+    expect(finding(iced(mass, ['reservoir/ice/at', ['17 h']]), 'water/ice')?.verdict).toBe('pass')
+    expect(finding(iced(mass, ['reservoir/ice/at', ['6 h']]), 'water/ice')?.verdict).not.toBe('pass')
+    expect(day(iced('2 kg')).ice!.without_C).toBeCloseTo(day(balcony).hotLow.course.highest_C, 6)
   })
 
   it('of 50 kg in a tank of 36 L is more ice than water, and the sentence says place, value, limit and deed', () => {
@@ -173,8 +183,10 @@ describe('ice', () => {
     const f = finding(document, 'water/ice')!
     expect(f).toMatchObject({ verdict: 'fail', at: 'reservoir/ice/mass', measured: { value: 50 } })
     const { sentence } = findingText(f, english, metric)
-    expect(sentence).toContain('50.0 kg of ice a day go into 35.9 L of water. That is more ice than the water')
-    expect(sentence).toMatch(/\d\.\d kg cool its warmest hour/)
+    expect(sentence).toMatch(
+      /50\.0 kg of ice a day, put in at 11:00, go into 35\.9 L of water .* That is more ice than the water/,
+    )
+    expect(sentence).toMatch(/roots like no more than \d\.\d kg/)
     expect(day(document).hotLow.course.lowest_C).toBeGreaterThanOrEqual(0)
   })
 

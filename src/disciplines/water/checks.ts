@@ -91,6 +91,12 @@ const cold: Check<DayFacts> = {
   },
 }
 
+/** Time of the day as on a clock. */
+const clock = (at_s: number): string => {
+  const minutes = Math.round(at_s / 60)
+  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`
+}
+
 /** Ice of the plan against what its tank can take. */
 const ice: Check<DayFacts> = {
   id: 'water/ice',
@@ -109,7 +115,9 @@ const ice: Check<DayFacts> = {
           water: quantity(i.water_m3, 'm3'),
           without: quantity(i.without_C, 'C'),
           with: quantity(d.hotLow.course.highest_C, 'C'),
-          coldest: quantity(d.hotLow.course.lowest_C, 'C'),
+          chilled: quantity(i.chilled_C, 'C'),
+          hours: i.at_s.map(clock).join(', '),
+          warmest: clock(i.warmestAt_s),
           enough: quantity(i.wanted_kg, 'kg'),
           more: { phrase: i.outweighs ? 'ice-more' : 'ice-much' },
         },

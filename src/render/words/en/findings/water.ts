@@ -21,10 +21,10 @@ export const water: Readonly<Record<string, FindingWords>> = {
   },
   'water/ice': {
     short: 'Ice that the tank can take',
-    pass: '{measured} of ice a day take the warmest hour from {without} to {with}; the coldest is {coldest}.',
+    pass: '{measured} of ice a day, put in at {hours}, takes the warmest hour from {without} to {with}, and the water no lower than {chilled}. The hours decide: without ice it is warmest at {warmest}.',
     watch:
-      '{measured} of ice a day go into {water} of water. {more} {enough} cool its warmest hour, {without}, as far as roots like it; put the rest in when that has melted.',
-    fail: '{measured} of ice a day go into {water} of water. {more} {enough} cool its warmest hour, {without}, as far as roots like it.',
+      '{measured} of ice a day, put in at {hours}, go into {water} of water and chill it to {chilled}; the warmest hour goes from {without} to {with}. {more} At these hours roots like no more than {enough}; the rest does more at other hours: without ice it is warmest at {warmest}.',
+    fail: '{measured} of ice a day, put in at {hours}, go into {water} of water and chill it to {chilled}. {more} At these hours roots like no more than {enough}; the hours decide: without ice it is warmest at {warmest}, {without}.',
     because:
       'Melting takes up as much heat as cooling the same water from 80 °C: a kilogram goes a long way, and roots stand still in water near freezing. The day is reckoned with no more ice than can melt.',
   },

@@ -21,10 +21,10 @@ export const water: Readonly<Record<string, FindingWords>> = {
   },
   'water/ice': {
     short: 'Hielo para el depósito',
-    pass: '{measured} de hielo al día bajan la hora más cálida de {without} a {with}; la más fría queda en {coldest}.',
+    pass: '{measured} de hielo al día, puestos a las {hours}, bajan la hora más cálida de {without} a {with}, y el agua no más que a {chilled}. Las horas deciden: sin hielo lo más cálido es a las {warmest}.',
     watch:
-      '{measured} de hielo al día entran en {water} de agua. {more} {enough} enfrían su hora más cálida, {without}, hasta lo que gusta a las raíces; añada el resto cuando aquello se haya fundido.',
-    fail: '{measured} de hielo al día entran en {water} de agua. {more} {enough} enfrían su hora más cálida, {without}, hasta lo que gusta a las raíces.',
+      '{measured} de hielo al día, puestos a las {hours}, entran en {water} de agua y la enfrían hasta {chilled}; la hora más cálida pasa de {without} a {with}. {more} A esas horas las raíces no quieren más de {enough}; el resto hace más a otras horas: sin hielo lo más cálido es a las {warmest}.',
+    fail: '{measured} de hielo al día, puestos a las {hours}, entran en {water} de agua y la enfrían hasta {chilled}. {more} A esas horas las raíces no quieren más de {enough}; las horas deciden: sin hielo lo más cálido es a las {warmest}, {without}.',
     because:
       'Al fundirse, el hielo toma tanto calor como enfriar la misma agua desde 80 °C: un kilo da para mucho, y cerca de la helada las raíces se paran. El día se calcula con no más hielo del que puede fundirse.',
   },
