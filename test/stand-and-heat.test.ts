@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { type EvaluateOptions, evaluate } from '../src/evaluate.ts'
+import { type EvaluateOptions, evaluate, evaluateDocument } from '../src/evaluate.ts'
 import { parsePlan } from '../src/plan/document.ts'
 import type { Known } from '../src/plan/known.ts'
 import { withValue } from '../src/plan/patch.ts'
@@ -159,6 +159,21 @@ describe('heat and oxygen of a plan', () => {
       expect(cooling.find((c) => c.id === id)!.cooler_K, id).toBeGreaterThan(0)
     const per = cooling.filter((c) => c.price_money !== 0).map((c) => c.perMoney!)
     expect(per).toEqual([...per].sort((a, b) => b - a))
+  })
+
+  it('ranks what cools by kelvin for the money, what has no price after it, and the sentence tells both', () => {
+    const plain = { ...example('balcony'), prices: { currency: '€' } }
+    expect(day(plain).cooling.some((c) => (c.price_money ?? 0) > 0)).toBe(false)
+    const gains = day(plain).cooling.map((c) => c.cooler_K)
+    expect(gains).toEqual([...gains].sort((a, b) => b - a))
+    const priced = { ...plain, prices: { currency: '€', paint: 4, shade: 400 } }
+    const cooling = day(priced).cooling
+    expect(cooling.map((c) => c.price_money)).toEqual([0, 0, 4, 400, null, null, null].slice(-cooling.length))
+    for (const c of cooling.filter((x) => (x.price_money ?? 0) > 0))
+      expect(c.perMoney! * c.price_money!, c.id).toBeCloseTo(c.cooler_K, 9)
+    const hot = evaluateDocument(priced, { remedies: false }).findings.find((f) => f.id === 'water/hot')!
+    expect(hot.slots['buy']).toMatchObject({ with: { measure: { phrase: 'cooling-white' }, price: { value: 4 } } })
+    expect(hot.slots['measure']).toEqual({ phrase: `cooling-${day(plain).cooling[0]!.id}` })
   })
 
   it('dry air and an open sky cool it, a roof and damp air do not; indoors there is no sky', () => {

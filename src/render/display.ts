@@ -171,6 +171,26 @@ export function show(q: Quantity, display: Display): Shown {
   return { figure: figures(low, high, text), unit: display.units[style.unit] ?? printed[style.unit] ?? style.unit }
 }
 
+/** Both ends of a quantity as plain numbers in the unit in which it is shown, for a spreadsheet. */
+export function plainFigures(
+  q: Quantity,
+  display: Display,
+): { readonly ends: readonly number[]; readonly unit: string } {
+  const both = ends(q)
+  const largest = Math.max(...both.map(Math.abs))
+  if (q.unit === 'share') return { ends: both.map((n) => n * 100), unit: '%' }
+  if (q.unit === 'count' || q.unit === '1') return { ends: both, unit: '' }
+  if (q.unit === 'money') return { ends: both, unit: display.currency }
+  if (q.unit === 'm' && display.lengths === 'in')
+    return { ends: both.map((n) => n / 0.0254), unit: display.units['in'] ?? 'in' }
+  const { unit } = styleOf(q.unit, largest, display)
+  const listed = (edgeUnits[q.unit] ?? []).some((u) => u.spell.includes(unit))
+  return {
+    ends: both.map((n) => (listed ? inUnit(n, q.unit, unit) : n)),
+    unit: display.units[unit] ?? printed[unit] ?? unit,
+  }
+}
+
 /** Figure and unit in one text, parted by a space; the degree sign stands close. */
 export function shownText(q: Quantity, display: Display): string {
   const { figure, unit } = show(q, display)

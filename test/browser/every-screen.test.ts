@@ -257,7 +257,7 @@ describe('the first screen', () => {
     const { page } = await watched(context)
     await opened(page, server.url)
     await page.waitForFunction(() => document.querySelector('#drawing')?.getAttribute('aria-busy') === 'false')
-    await page.waitForFunction(() => performance.getEntriesByType('resource').some((e) => /evaluate/.test(e.name)))
+    await page.waitForFunction(() => performance.getEntriesByType('resource').some((e) => /assets\/late/.test(e.name)))
     const { painted, sent } = await page.evaluate(() => {
       const paint = performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? 0
       const all = [...performance.getEntriesByType('navigation'), ...performance.getEntriesByType('resource')]

@@ -9,6 +9,7 @@ import { safetyTemperatures } from '../../tables/exposure.ts'
 import { rootZone } from '../../tables/heat-day.ts'
 import { oxygenLevels } from '../../tables/oxygen.ts'
 import { placeFindings } from './checks-place.ts'
+import type { Cooling } from './cooling-facts.ts'
 import type { DayFacts, TrappedFacts } from './index.ts'
 import { hasSun } from './sky-facts.ts'
 
@@ -33,12 +34,24 @@ function coolers(plan: Plan): readonly Lever[] {
   ]
 }
 
-/** What helps most, whatever it costs; the ranking by price stands on the sheet. */
+/** What gives most for the money among what has a price, which may be what helps most. */
+function bestBuy(d: DayFacts, most: Cooling | undefined): FindingSlot {
+  const buys = d.cooling.filter((c) => c.perMoney !== null && c.cooler_K > 0)
+  const best = buys.toSorted((a, b) => b.perMoney! - a.perMoney!)[0]
+  if (best === undefined) return ''
+  const price = quantity(best.price_money ?? 0, 'money')
+  if (best === most) return { phrase: 'cooling-buy-same', with: { price } }
+  const gain = quantity(best.cooler_K, 'K')
+  return { phrase: 'cooling-buy', with: { measure: { phrase: `cooling-${best.id}` }, gain, price } }
+}
+
+/** What helps most, whatever it costs, and what does for the money, as the sheet ranks it. */
 const best = (d: DayFacts): Readonly<Record<string, FindingSlot>> => {
   const first = d.cooling.toSorted((a, b) => b.cooler_K - a.cooler_K)[0]
   return {
     measure: { phrase: `cooling-${first?.id ?? 'none'}` },
     gain: quantity(Math.max(0, first?.cooler_K ?? 0), 'K'),
+    buy: bestBuy(d, first),
   }
 }
 

@@ -70,7 +70,13 @@ function pricesOf(plan: Plan): Readonly<Record<CoolingId, number | null>> {
   }
 }
 
-/** Measures ranked by kelvin per money where every one has a price, else by kelvin. */
+/** Whether a measure that has to be paid has a price, so that measures can be compared by what they cost. */
+export const anyPriced = (cooling: readonly Cooling[]): boolean => cooling.some((c) => (c.price_money ?? 0) > 0)
+
+/**
+ * Measures ranked by kelvin per money, those that cost nothing first and those without a price after all others by
+ * kelvin; where nothing to be paid has a price, all by kelvin.
+ */
 export function coolingFacts(g: Given): readonly Cooling[] {
   const price = pricesOf(g.plan)
   const known = daysAfter(g).flatMap(({ id, day }) => (isKnown(day) ? [{ id, day: day.known }] : []))
@@ -81,6 +87,7 @@ export function coolingFacts(g: Given): readonly Cooling[] {
     const price_money = price[id]
     return { id, highest_C, cooler_K, price_money, perMoney: price_money === null ? null : c.perMoney }
   })
-  const priced = ranked.every((c) => c.price_money !== null)
-  return priced ? ranked : ranked.toSorted((a, b) => b.cooler_K - a.cooler_K)
+  const byKelvin = ranked.toSorted((a, b) => b.cooler_K - a.cooler_K)
+  if (!anyPriced(ranked)) return byKelvin
+  return [...ranked.filter((c) => c.price_money !== null), ...byKelvin.filter((c) => c.price_money === null)]
 }

@@ -3,7 +3,7 @@ import type { Plan } from '../../plan/plan.ts'
 import { heatPractice, rootZone } from '../../tables/heat-day.ts'
 import type { LayoutFacts } from '../layout/index.ts'
 import type { TemplatesFacts } from '../templates/index.ts'
-import { type Cooling, coolingFacts } from './cooling-facts.ts'
+import { anyPriced, type Cooling, coolingFacts } from './cooling-facts.ts'
 import { type SolutionCourse, type SolutionDay, timeBeyond } from './day.ts'
 import { solutionCourse } from './equations-day.ts'
 import { type IceFacts, iceFacts } from './ice-facts.ts'
@@ -149,3 +149,4 @@ export function dayFacts(
 }
 
 export type { Cooling, HeatNeeds, IceFacts, OxygenFacts, PlaceKind, SkyFacts, ThirstFacts, TrappedFacts }
+export { anyPriced }

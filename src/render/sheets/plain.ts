@@ -6,6 +6,8 @@ import { orderLines } from '../tables/feed-order.ts'
 import { refillText } from '../tables/feed-running.ts'
 import { figure, mm } from '../tables/figures.ts'
 import { partsCsv } from '../tables/parts-csv.ts'
+import { runningTables } from '../tables/running-csv.ts'
+import { choiceName } from '../words/place-names.ts'
 import { context, type SheetInput } from './context.ts'
 import { levelsOf } from './marking.ts'
 import { type PartRow, partRow } from './parts.ts'
@@ -29,7 +31,7 @@ function marks(input: SheetInput): readonly PlainFile[] {
   )
   const { csv: said } = input.words
   const head = [...said.marks, ...said[layout.known.datum === 'foot' ? 'fromFoot' : 'fromTop'], ...said.marksOnTape]
-  return [{ name: 'marks.csv', text: csv(head, rows) }]
+  return [{ name: 'marks.csv', text: csv(head, rows, input.words.decimal) }]
 }
 
 function parts(input: SheetInput): readonly PlainFile[] {
@@ -69,7 +71,7 @@ function batch(input: SheetInput): readonly PlainFile[] {
   const rows = facts.known.doses.known
     .filter(({ mass_kg }) => mass_kg > 0)
     .map(({ id, mass_kg, exact_kg, volume_m3, weakStock }): readonly Cell[] => [
-      id,
+      choiceName(id, words),
       figure(mass_kg * 1000, 4),
       figure(exact_kg * 1000, 4),
       volume_m3 === null ? null : figure(volume_m3 * 1e6, 2),
@@ -82,16 +84,17 @@ function batch(input: SheetInput): readonly PlainFile[] {
   ])
   const said = [...weakTexts(facts.known, words, display), ...lines, refillText(facts.known, words)]
   return [
-    { name: 'batch.csv', text: csv(words.csv.batch, rows) },
+    { name: 'batch.csv', text: csv(words.csv.batch, rows, words.decimal) },
     { name: 'batch.txt', text: `${said.filter((t) => t !== '').join('\n')}\n` },
   ]
 }
 
-/** Marks, cuts, parts and doses as tables for a spreadsheet; parts, steps and the batch as plain text. */
+/** Marks, cuts, parts, doses, findings and what is watched as tables for a spreadsheet; parts, steps and the batch as plain text. */
 export const plainFiles = (input: SheetInput): readonly PlainFile[] => [
   ...marks(input),
   { name: 'cuts.csv', text: cutsCsv(input.facts.cuts, input.words) },
   ...parts(input),
   ...steps(input),
   ...batch(input),
+  ...runningTables(input),
 ]

@@ -1,5 +1,5 @@
 import type { TippingFacts } from '../../disciplines/structure/index.ts'
-import type { DayFacts } from '../../disciplines/water/index.ts'
+import { anyPriced, type DayFacts } from '../../disciplines/water/index.ts'
 import { band, type Quantity, quantity } from '../../kernel/units.ts'
 import { orNull } from '../../plan/known.ts'
 import { bounds } from '../drawing/bounds.ts'
@@ -9,6 +9,7 @@ import { dayCourse } from '../views/day-course.ts'
 import { isWeighedByAge, tippingChart } from '../views/tipping.ts'
 import { hung, topLeft, widthOf } from './compose.ts'
 import type { Context, Drafted } from './context.ts'
+import { coolingPages } from './cooling.ts'
 import { caption, needsOf, numbers } from './figure.ts'
 
 const TIPPING = { width_mm: 94, height_mm: 56 }
@@ -61,9 +62,6 @@ export function dayRows(c: Context, d: DayFacts): readonly Row[] {
     [c.say('num-oxygen'), oxygen === null ? null : c.shown(quantity(oxygen.saturation_g_m3, 'g_m3'))],
   ]
 }
-
-/** Ranked by kelvin for the money only where every measure has a price. */
-const priced = (d: DayFacts): boolean => d.cooling.every((x) => x.price_money !== null)
 
 const coolingRows = (c: Context, d: DayFacts): readonly Row[] =>
   d.cooling
@@ -122,7 +120,7 @@ function dayPart(c: Context, d: DayFacts, top: number, floor: number): Part {
   const cooling = numbers({
     at: [left, below],
     width_mm,
-    heading: c.say(priced(d) ? 'num-best-buy' : 'num-cooling'),
+    heading: c.say(anyPriced(d.cooling) ? 'num-best-buy' : 'num-cooling'),
     // Who is cool enough is not advised to cool.
     rows: d.hotLow.warmer_s > 0 ? coolingRows(c, d) : [],
   })
@@ -193,6 +191,7 @@ export function standSheet(c: Context): Drafted {
         scale: c.say('no-scale'),
         drawing: [...stand.drawing, ...heat.drawing, ...acts.drawing],
       },
+      ...(d === null ? [] : coolingPages(c, d)),
     ],
   }
 }

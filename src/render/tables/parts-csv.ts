@@ -1,6 +1,7 @@
 import type { Part, PartsFacts } from '../../disciplines/parts/index.ts'
 import type { Quantity } from '../../kernel/units.ts'
 import { fill } from '../words/fill.ts'
+import { choiceName } from '../words/place-names.ts'
 import type { Words } from '../words/words.ts'
 import { type Cell, csv } from './csv.ts'
 import { figure, mm, most } from './figures.ts'
@@ -34,9 +35,9 @@ export function partsCsv(facts: PartsFacts, words: Words): string {
     p.substitutes.map((s) => s.label).join('; '),
     p.unit_money,
     p.price_money === null ? null : figure(p.price_money, 2),
-    p.from,
+    words.tables[p.from] ?? choiceName(p.from, words),
     p.steps.map((s) => words.steps.titles[s] ?? s).join('; '),
     words.parts.remarks[p.id] ?? null,
   ])
-  return csv(header, rows)
+  return csv(header, rows, words.decimal)
 }

@@ -9,11 +9,13 @@ import { isKnown } from '../../plan/known.ts'
 import type { PlanDocument } from '../../plan/plan.ts'
 import { inches, metric } from '../display.ts'
 import { english } from '../words/en/english.ts'
+import { spanish } from '../words/es/spanish.ts'
 import { csv, unescaped } from './csv.ts'
 import { patternTexts } from './cuts.ts'
 import { cutsCsv } from './cuts-csv.ts'
 import { partTexts } from './parts.ts'
 import { partsCsv } from './parts-csv.ts'
+import { runningTables } from './running-csv.ts'
 import { BLANK, blanksIn, stepTexts } from './steps.ts'
 import { textTable } from './text.ts'
 
@@ -50,6 +52,19 @@ const documents: readonly (readonly [string, PlanDocument])[] = [
 ]
 
 describe('csv', () => {
+  it('has semicolons and a decimal comma in a language with one, and its own words', () => {
+    expect(
+      csv(
+        ['a', 'b'],
+        [
+          [1.5, 'x;y'],
+          [-0.25, '1.5'],
+        ],
+        ',',
+      ),
+    ).toBe('a;b\r\n1,5;"x;y"\r\n-0,25;1.5\r\n')
+  })
+
   it('escapes text that a spreadsheet would run, and leaves numbers', () => {
     expect(csv(['a'], [['=1+1'], ['@x'], ['+cmd'], ['-2+3'], ['\tx'], [-5.2], [1e-7]])).toBe(
       "a\r\n'=1+1\r\n'@x\r\n'+cmd\r\n'-2+3\r\n'\tx\r\n-5.2\r\n1e-7\r\n",
@@ -219,4 +234,64 @@ it('sets a table for a terminal with figures on a right edge', () => {
       ['Pump — a', '1'],
     ]),
   ).toBe('Part       n\nCup       24\nPump — a   1')
+})
+
+describe('tables of what is watched', () => {
+  const { plan } = parsePlan(balcony as PlanDocument)
+  const { facts, findings } = evaluate(plan)
+  const of = (name: string, words = english) =>
+    runningTables({ facts, findings, words, display: { ...metric, decimal: words.decimal } }).find(
+      (t) => t.name === name,
+    )!.text
+  const numbers = (name: string) =>
+    read(of(name))
+      .slice(1)
+      .map((r) => r.map(Number))
+
+  it('give every finding with its number between its limits where it holds', () => {
+    const rows = read(of('findings.csv')).slice(1)
+    expect(rows.map((r) => r[0])).toEqual(findings.map((f) => f.id))
+    for (const [id, , , verdict, low, high, , min, max] of rows.filter((r) => r[3] === 'holds')) {
+      if (min !== '') expect(Number(low), `${id} ${verdict}`).toBeGreaterThanOrEqual(Number(min) - 1e-3)
+      if (max !== '') expect(Number(high), `${id} ${verdict}`).toBeLessThanOrEqual(Number(max) + 1e-3)
+    }
+  })
+
+  it('give the hours of the day that the course is drawn from, in degrees', () => {
+    if (facts.day === null || !isKnown(facts.day)) throw new Error('the balcony has a day')
+    const { highest_C, lowest_C } = facts.day.known.hotLow.course
+    const low = numbers('day.csv').map((r) => r[3]!)
+    expect(low).toHaveLength(24)
+    expect(Math.max(...low)).toBeLessThanOrEqual(highest_C + 0.005)
+    expect(Math.max(...low)).toBeGreaterThan(highest_C - 0.5)
+    expect(Math.min(...low)).toBeGreaterThanOrEqual(lowest_C - 0.005)
+  })
+
+  it('give a stick that fills as it rises, with its two lines', () => {
+    const rows = numbers('dip-stick.csv')
+    for (const [i, [level, volume]] of rows.slice(1).entries()) {
+      expect(level).toBeGreaterThanOrEqual(rows[i]![0]!)
+      expect(volume).toBeGreaterThanOrEqual(rows[i]![1]!)
+    }
+    expect(of('dip-stick.csv')).toMatch(/,FILL\r\n/)
+    expect(of('dip-stick.csv')).toMatch(/,LOW\r\n/)
+  })
+
+  it('tell ages and gusts as the facts have them', () => {
+    const { tipping } = facts.structure
+    if (!isKnown(tipping)) throw new Error('the balcony can tip')
+    const gust = tipping.known.cells.map((c) => Number(c.falls_m_s.toFixed(2)))
+    expect(numbers('tipping.csv').map((r) => r[5])).toEqual(gust)
+    const { times, hottest } = facts.hydraulics.stop
+    expect(numbers('stop.csv')).toHaveLength(times.length + hottest.length)
+  })
+
+  it('are written with semicolons and commas in Spanish, and with as many columns', () => {
+    for (const { name, text } of runningTables({ facts, findings, words: english, display: metric })) {
+      const other = of(name, spanish)
+      expect(other.split('\r\n')[0]!.split(';').length, name).toBe(read(text)[0]!.length)
+      expect(other).not.toMatch(/(^|;)-?\d+\.\d+(;|$)/m)
+    }
+    expect(of('day.csv', spanish)).toMatch(/\r\n0;\d+,\d/)
+  })
 })

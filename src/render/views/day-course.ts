@@ -6,7 +6,7 @@ import type { Display } from '../display.ts'
 import { circle, type Drawing, line, type Point, polyline } from '../drawing/primitives.ts'
 import type { StandChartWords } from '../words/en/stand-charts.ts'
 import { chartAxes, chartPoint, type Frame, insideOf } from './chart-axes.ts'
-import { type Spot, spotsAlong, type Tag, tags } from './tags.ts'
+import { type Spot, spotsAlong, spotsWithin, type Tag, tags } from './tags.ts'
 
 const HOUR_s = 3600
 const HOURS = 24
@@ -28,8 +28,11 @@ const across = (f: Frame, at: number): readonly Point[] | null =>
 const levelled = (points: readonly Point[] | null, pen: 'hidden' | 'thin' | 'visible'): Drawing =>
   points === null ? [] : [line(points[0]!, points.at(-1)!, pen)]
 
-const named = (points: readonly Point[] | null, text: string, quiet = false): readonly Tag[] =>
-  points === null ? [] : [{ text, spots: spotsAlong(points), quiet }]
+const named = (f: Frame, points: readonly Point[] | null, text: string, quiet = false): readonly Tag[] => {
+  if (points === null) return []
+  const middle = points[Math.floor(points.length / 2)]!
+  return [{ text, spots: [...spotsAlong(points), ...spotsWithin(insideOf(f), middle)], quiet }]
+}
 
 function temperatures(f: Frame, full: DayCourse, low: DayCourse, words: StandChartWords, display: Display): Drawing {
   const air = along(f, closed(low.air_C), (HOURS * HOUR_s) / low.air_C.length)
@@ -41,12 +44,12 @@ function temperatures(f: Frame, full: DayCourse, low: DayCourse, words: StandCha
   const [coolest, warmest, limit] = [wanted.low_C, wanted.high_C, bearable.high_C].map((t) => across(f, t))
   const lines = [air, atFull, atLow, coolest, warmest, limit].filter((l) => l !== null && l !== undefined)
   const names = [
-    ...named(atLow, words.low),
-    ...named(atFull, words.full),
-    ...named(air, words.air),
-    ...named(limit ?? null, words.limit, true),
-    ...named(warmest ?? null, words.wantedTo, true),
-    ...named(coolest ?? null, words.wantedFrom, true),
+    ...named(f, atLow, words.low),
+    ...named(f, atFull, words.full),
+    ...named(f, air, words.air),
+    ...named(f, limit ?? null, words.limit, true),
+    ...named(f, warmest ?? null, words.wantedTo, true),
+    ...named(f, coolest ?? null, words.wantedFrom, true),
   ]
   return [
     ...levelled(coolest ?? null, 'hidden'),
@@ -93,9 +96,9 @@ function oxygens(f: Frame, facts: DayFacts, words: StandChartWords): Drawing {
             }),
           },
         ]),
-    ...named(holds, words.holds),
-    ...named(advised, words.advised, true),
-    ...named(unhurt, words.unhurt, true),
+    ...named(f, holds, words.holds),
+    ...named(f, advised, words.advised, true),
+    ...named(f, unhurt, words.unhurt, true),
   ]
   return [
     ...levelled(advised, 'hidden'),

@@ -46,6 +46,13 @@ export interface CsvWords {
   readonly batch: readonly string[]
   readonly cuts: readonly string[]
   readonly parts: readonly string[]
+  readonly findings: readonly string[]
+  readonly dipStick: readonly string[]
+  readonly stop: readonly string[]
+  readonly day: readonly string[]
+  readonly tipping: readonly string[]
+  /** Kinds of the end of a piece. */
+  readonly ends: Readonly<Record<string, string>>
   readonly money: string
   readonly pieces: string
 }

@@ -16,6 +16,19 @@ export const csvWords: CsvWords = {
     ...['length each (mm)', 'standard', 'substitutes', 'price of one ({money})', 'price ({money})', 'from', 'steps'],
     'remark',
   ],
+  findings: ['id', 'finding', 'place', 'verdict', 'from', 'to', 'unit', 'at least', 'at most', 'sentence', 'source'],
+  dipStick: ['level (mm)', 'volume (L)', 'line'],
+  stop: ['week', 'air (°C)', 'dry after, least (h)', 'dry after, most (h)', 'longest rest (min)'],
+  day: [
+    ...['hour (h)', 'hot day: air (°C)', 'hot day: tank full (°C)', 'hot day: tank low (°C)'],
+    ...['hot day: oxygen it can hold, tank low (mg/L)', 'cold day: air (°C)', 'cold day: tank full (°C)'],
+    ...['cold day: tank low (°C)'],
+  ],
+  tipping: [
+    ...['week', 'solution (L)', 'level (mm)', 'mass (kg)', 'times what pushes', 'falls in a gust of (m/s)'],
+    ...['stands free up to (m/s)', 'strap pulls (N)'],
+  ],
+  ends: { square: 'square', mitre: 'mitre', parallel: 'two mitres', cope: 'coped' },
   money: 'money',
   pieces: 'pieces',
 }

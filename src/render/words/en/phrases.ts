@@ -23,6 +23,8 @@ export const phrases: Readonly<Record<string, string>> = {
   'cooling-full': 'keeping the tank full',
   'cooling-rest': 'letting the pump rest half of its time',
   'cooling-ice': 'two frozen bottles of 1 kg a day',
+  'cooling-buy': ' Most for the money among what has a price: {measure}, {gain} cooler for {price}.',
+  'cooling-buy-same': ' It costs {price} and gives the most for the money, too.',
   'ice-more': 'That is more ice than the water it goes into.',
   'ice-much': 'Much of it would float about unmelted, or chill the roots.',
   trapped: 'Dammed by roots a site holds {site} up to its lip, all of them {all}.{held}',

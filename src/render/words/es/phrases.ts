@@ -23,6 +23,8 @@ export const phrases: Readonly<Record<string, string>> = {
   'cooling-full': 'mantener lleno el depósito',
   'cooling-rest': 'dejar descansar la bomba la mitad de su tiempo',
   'cooling-ice': 'dos botellas congeladas de 1 kg al día',
+  'cooling-buy': ' Lo que más da por su precio, entre lo que lo tiene: {measure}, {gain} menos por {price}.',
+  'cooling-buy-same': ' Cuesta {price} y es también lo que más da por su precio.',
   'ice-more': 'Eso es más hielo que el agua en que entra.',
   'ice-much': 'Buena parte flotaría sin fundirse, o enfriaría demasiado las raíces.',
   trapped: 'Represado por las raíces, un puesto retiene {site} hasta su labio; todos juntos, {all}.{held}',

@@ -36,7 +36,6 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
   const field = () => fieldAt(props.path)!
   const kept = () => (bench.evaluated()?.issues ?? []).filter((i) => i.at === props.path)
   const wrong = () => (issues().length > 0 ? issues() : kept())
-  const read = () => (wrong().length > 0 ? null : readAs(field(), value(), bench.display().decimal))
   const commit = (): void => {
     if (typed() === shown(value())) {
       setIssues([])
@@ -89,14 +88,23 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
           {late()?.issueSentences(wrong())}
         </span>
       </Show>
-      <Show when={read()}>
-        {(value) => (
-          <span class="read" role="status" data-why={ofField(props.path)}>
-            {say('read-as', { value: value() })}
-          </span>
-        )}
-      </Show>
+      <ReadBack path={props.path} text={wrong().length > 0 ? null : value()} />
     </span>
+  )
+}
+
+/** What was read of a figure in another decimal sign. */
+function ReadBack(props: { readonly path: string; readonly text: unknown }) {
+  const bench = useBench()
+  const read = () => readAs(fieldAt(props.path)!, props.text, bench.display().decimal)
+  return (
+    <Show when={read()}>
+      {(value) => (
+        <span class="read" role="status" data-why={ofField(props.path)}>
+          {say('read-as', { value: value() })}
+        </span>
+      )}
+    </Show>
   )
 }
 

@@ -169,6 +169,43 @@ function Pump(props: Asked) {
   )
 }
 
+/** The question of a step. */
+function Question(props: Asked & { readonly step: number }) {
+  return (
+    <Switch>
+      <Match when={props.step === 1}>
+        <Place answers={props.answers} set={props.set} wrong={props.wrong} />
+      </Match>
+      <Match when={props.step === 2}>
+        <Crops answers={props.answers} set={props.set} wrong={props.wrong} />
+      </Match>
+      <Match when={props.step === 3}>
+        <Text
+          name={say('new-space')}
+          path="place/ceiling"
+          wrong={props.wrong}
+          value={props.answers().height}
+          set={(height) => props.set({ height })}
+        />
+      </Match>
+      <Match when={props.step === 4}>
+        <Text
+          name={say('new-pipe')}
+          path="column/pipe"
+          wrong={props.wrong}
+          value={props.answers().pipe}
+          set={(pipe) => props.set({ pipe })}
+          list={suggestions(pipeField) ?? []}
+        />
+        <p class="src">{say('from-table')}</p>
+      </Match>
+      <Match when={props.step === 5}>
+        <Pump answers={props.answers} set={props.set} wrong={props.wrong} />
+      </Match>
+    </Switch>
+  )
+}
+
 /** Five questions, then a drawn tower that holds as far as one change after another can make it. */
 export function NewPlan() {
   const bench = useBench()
@@ -203,37 +240,7 @@ export function NewPlan() {
           {say('new-step', { n: step(), of: QUESTIONS })}
         </p>
         <div ref={(el) => (questions = el)}>
-          <Switch>
-            <Match when={step() === 1}>
-              <Place answers={answers} set={set} wrong={wrong} />
-            </Match>
-            <Match when={step() === 2}>
-              <Crops answers={answers} set={set} wrong={wrong} />
-            </Match>
-            <Match when={step() === 3}>
-              <Text
-                name={say('new-space')}
-                path="place/ceiling"
-                wrong={wrong}
-                value={answers().height}
-                set={(height) => set({ height })}
-              />
-            </Match>
-            <Match when={step() === 4}>
-              <Text
-                name={say('new-pipe')}
-                path="column/pipe"
-                wrong={wrong}
-                value={answers().pipe}
-                set={(pipe) => set({ pipe })}
-                list={suggestions(pipeField) ?? []}
-              />
-              <p class="src">{say('from-table')}</p>
-            </Match>
-            <Match when={step() === 5}>
-              <Pump answers={answers} set={set} wrong={wrong} />
-            </Match>
-          </Switch>
+          <Question answers={answers} set={set} wrong={wrong} step={step()} />
         </div>
         <p class="choices">
           <Show when={step() > 1}>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { equationTable } from '../../../../scripts/equation-docs.mjs'
-import { equationTexts } from '../../../render/words/es/equations.ts'
-import { resolved } from './equations.ts'
+import { equationTable } from '../scripts/equation-docs.mjs'
+import { equationTexts } from '../src/render/words/es/equations.ts'
+import { resolved } from '../src/shells/web/model/equations.ts'
 
 type Doc = { readonly about: string; readonly symbols: string; readonly valid?: string }
 const docs = equationTable() as Readonly<Record<string, Doc>>
