@@ -186,6 +186,13 @@ describe('what is said twice of the water', () => {
     expect(judged({ 'pump/tests': tests }).some((f) => f.id === 'hydraulics/tests-agree')).toBe(false)
   })
 
+  it('a pump that fills the bucket ever slower at one height is to be cleaned, by its flow', () => {
+    const tests = [test('2026-05-01', '5 L'), test('2026-06-01', '4.8 L'), test('2026-07-01', '3.2 L')]
+    const found = only({ 'pump/tests': tests }, 'hydraulics/pump-strength')
+    expect(found.verdict).toBe('watch')
+    expect(found.measured).toMatchObject({ value: expect.closeTo(0.64, 6) })
+  })
+
   it('a test or a point that lacks a figure asks for it', () => {
     const needs = (changes: Changes, id: string) =>
       judged(changes)

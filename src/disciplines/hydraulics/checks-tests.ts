@@ -56,20 +56,32 @@ const bucket: Check<PumpFacts> = {
 /** What a strength outside of what is usual asks for: a look at the pump, or a second test. */
 const advice = (strength: number): FindingSlot => ({ phrase: strength < 1 ? 'pump-weaker' : 'pump-grown' })
 
+/** Flow of the last test over that of the first, where they were taken on other days at one height; else null. */
+function sameHeightFlow(plan: Plan): number | null {
+  const [first, last] = [plan.pump?.tests?.[0], plan.pump?.tests?.at(-1)]
+  if (first?.on === last?.on) return null
+  const flow = (t: typeof first): number => (t?.volume_m3 ?? 0) / (t?.time_s ?? 0)
+  const height_m = first?.outletHeight_m
+  const ratio = height_m !== undefined && height_m === last?.outletHeight_m ? flow(last) / flow(first) : null
+  return ratio !== null && Number.isFinite(ratio) ? ratio : null
+}
+
 const strength: Check<PumpFacts> = {
   id: 'hydraulics/pump-strength',
   at: 'pump/tests',
   source: 'common-practice',
   applies: (plan) => (plan.pump?.tests?.length ?? 0) > 1,
-  judged: ({ wear, since }, _plan, terms) => {
+  judged: ({ wear, since }, plan, terms) => {
     const last = wear?.strengths.at(-1)
     if (wear === null || since === null || last === undefined) return []
+    // Near the pump's largest head the flow falls off long before its strength does.
+    const left = Math.min(last.strength, sameHeightFlow(plan) ?? last.strength)
     return [
-      judge('hydraulics/pump-strength', quantity(last.strength, '1'), {
+      judge('hydraulics/pump-strength', quantity(left, '1'), {
         ...terms,
         // No pump grows stronger than its tests can be misread.
         want: { min: waterPathPractice.rows.weakPump.value, max: Math.max(1, since.explained) },
-        slots: { tests: wear.strengths.length, advice: advice(last.strength) },
+        slots: { tests: wear.strengths.length, advice: advice(left) },
       }),
     ]
   },

@@ -64,7 +64,7 @@ export const places: Readonly<Record<string, string>> = {
   'pump/power': 'the pump’s power',
   'pump/minimumDepth': 'the least depth over the pump',
   'pump/tests': 'the bucket test',
-  'pump/tests/outletHeight': 'the height of the outlet in a bucket test',
+  'pump/tests/outletHeight': 'the height of the outlet over the water in a bucket test',
   'reservoir/marks': 'the measured mark',
   'reservoir/marks/level': 'the level of a measured mark',
   'reservoir/marks/volume': 'the volume of a measured mark',

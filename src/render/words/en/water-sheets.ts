@@ -82,7 +82,8 @@ export const waterSheetSentences = {
     'The box tells two figures of the pump and not the curve between them; it gives {flow} in all. A bucket test tells which.',
   'read-tested': 'Tested with a bucket: it gives {flow} in all.',
   'act-bucket': 'Hold the outlet at its height, {height}, over a bucket, the tank at its low line.',
-  'act-bucket-read': 'Bucket: ________ {unit} in ________ s, outlet ________ {length} over the floor, on ________.',
+  'act-bucket-read':
+    'Bucket: ________ {unit} in ________ s, outlet ________ {length} over the water in the tank, on ________.',
   'act-bucket-type': 'Type it in; the two curves draw together.',
   'act-bucket-again': 'Once a month again: less is wear, or a clogged strainer.',
   'act-lines-draw': 'Draw both lines on the tank and on the dip stick.',

@@ -64,7 +64,7 @@ export const places: Readonly<Record<string, string>> = {
   'pump/power': 'la potencia de la bomba',
   'pump/minimumDepth': 'la profundidad mínima sobre la bomba',
   'pump/tests': 'la prueba del cubo',
-  'pump/tests/outletHeight': 'la altura de la salida en una prueba del cubo',
+  'pump/tests/outletHeight': 'la altura de la salida sobre el agua en una prueba del cubo',
   'reservoir/marks': 'la marca medida',
   'reservoir/marks/level': 'el nivel de una marca medida',
   'reservoir/marks/volume': 'el volumen de una marca medida',

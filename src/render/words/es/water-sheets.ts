@@ -85,7 +85,8 @@ export const waterSheetSentences: Readonly<Record<keyof typeof english, string>>
     'La caja da dos cifras de la bomba y no la curva entre ellas; da {flow} en total. Una prueba del cubo dice cuál.',
   'read-tested': 'Probada con un cubo: da {flow} en total.',
   'act-bucket': 'Sujete la salida a su altura, {height}, sobre un cubo, con el depósito en su línea mínima.',
-  'act-bucket-read': 'Cubo: ________ {unit} en ________ s, salida a ________ {length} del suelo, el ________.',
+  'act-bucket-read':
+    'Cubo: ________ {unit} en ________ s, salida a ________ {length} sobre el agua del depósito, el ________.',
   'act-bucket-type': 'Escríbalo en el plan; las dos curvas se juntan.',
   'act-bucket-again': 'Una vez al mes otra vez: menos es desgaste, o un filtro tapado.',
   'act-lines-draw': 'Trace ambas líneas en el depósito y en la varilla de nivel.',
