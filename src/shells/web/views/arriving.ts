@@ -27,7 +27,7 @@ export async function arrive(): Promise<Late> {
 }
 
 /** A browser that does not tell of its pictures, or a page that is hidden, is not waited for longer. */
-const UNTOLD_ms = 1000
+const UNTOLD_ms = 5000
 
 /** Once the first picture of the page is on the screen: what is fetched before would only come in its way. */
 export const painted = (): Promise<void> =>
