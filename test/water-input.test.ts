@@ -193,6 +193,14 @@ describe('what is said twice of the water', () => {
     expect(found.measured).toMatchObject({ value: expect.closeTo(0.64, 6) })
   })
 
+  it('a hose shorter than its lift is refused, and one that reaches is offered', () => {
+    const short = only({ 'riser/length': '180 mm' }, 'hydraulics/hose-reaches')
+    expect([short.verdict, short.measured]).toMatchObject(['fail', { value: 0.18 }])
+    expect(short.levers).toEqual([{ set: 'riser/length', among: ['1.8 m'] }])
+    expect(only({ 'riser/length': '1.8 m' }, 'hydraulics/hose-reaches').verdict).toBe('pass')
+    expect(only({ 'riser/length': '1.7 m' }, 'hydraulics/hose-reaches').verdict).toBe('fail')
+  })
+
   it('a test or a point that lacks a figure asks for it', () => {
     const needs = (changes: Changes, id: string) =>
       judged(changes)

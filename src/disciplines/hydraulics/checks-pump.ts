@@ -35,6 +35,28 @@ const lifts: Check<Lifted> = {
   ],
 }
 
+/** Hoses are cut to the decimetre above what they must reach. */
+const hoseUp = (least_m: number): string => `${Math.ceil(least_m * 10 + 1e-9) / 10} m`
+
+/** A hose reaches from the pump, which lies under the low line, to its outlet: at least as long as the lift. */
+const hoseReaches: Check<LiftFacts> = {
+  id: 'hydraulics/hose-reaches',
+  at: 'riser/length',
+  source: 'Hydrostatics',
+  applies: ({ riser }) =>
+    riser?.length_m !== undefined && riser.header === undefined && (riser.branches ?? []).length === 0,
+  judged: ({ fromLow_m }, plan, terms) => {
+    const drop_m = plan.riser?.drops?.length_m ?? 0
+    return [
+      judge('hydraulics/hose-reaches', quantity((plan.riser?.length_m ?? 0) + drop_m, 'm'), {
+        ...terms,
+        must: { min: fromLow_m },
+        levers: [among('riser/length', [hoseUp(fromLow_m - drop_m)])],
+      }),
+    ]
+  },
+}
+
 const staticShare: Check<Lifted> = {
   id: 'hydraulics/static-share',
   at: 'pump/maxHead',
@@ -172,6 +194,6 @@ export function pumpChecks(plan: Plan, h: HydraulicsFacts): readonly Finding[] {
     ...checked([lifts, staticShare], lifted, plan),
     ...checked([columnFlow, starved, spread, speed], both(h.flow, withCures), plan),
     ...checked([loose], h.tubes, plan),
-    ...checked([siphon], h.lift, plan),
+    ...checked([siphon, hoseReaches], h.lift, plan),
   ]
 }

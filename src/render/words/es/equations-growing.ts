@@ -73,7 +73,8 @@ export const growing: Readonly<Record<string, EquationText>> = {
   },
   timeToLimit: {
     about: 'Días hasta que un ion alcanza un límite en un depósito que se repone.',
-    symbols: 't tiempo [d], c* límite [g/m³], los demás como en accumulatedConcentration',
+    symbols:
+      't tiempo [d], c* límite [g/m³], c0 concentración al principio [g/m³], c_w del agua de reposición [g/m³], E consumo de agua [m³/d], V volumen [m³], p razón de absorción [1]',
     valid: '0 donde el límite ya está pasado, infinito donde nunca se alcanza',
   },
 }

@@ -8,6 +8,13 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     fail: 'This pump stops at {measured}; the outlet lies {lift} above low water. Nothing will ever arrive.',
     because: 'A pump gives no flow at its largest head; below the lift the water stands still in the hose.',
   },
+  'hydraulics/hose-reaches': {
+    short: 'Hose reaches its outlet',
+    pass: 'The hose of {measured} reaches its outlet, {must} above the low water.',
+    watch: 'The hose of {measured} barely reaches its outlet, {must} above the low water.',
+    fail: 'A hose of {measured} cannot reach an outlet {must} above the low water, under which the pump lies. Measure the way along which it will run, bends and pump included.',
+    because: 'The pump lies under the lowest water, so the hose is at least as long as the water is lifted.',
+  },
   'hydraulics/static-share': {
     short: 'Lift within pump’s head',
     pass: 'The lift of {lift} takes {measured} of the pump’s largest head.',

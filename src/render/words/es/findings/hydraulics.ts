@@ -8,6 +8,13 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     fail: 'Esta bomba se detiene a {measured}; la salida está {lift} sobre el agua mínima. Nunca llegará nada.',
     because: 'En su elevación máxima una bomba no da caudal; por debajo el agua queda quieta en la manguera.',
   },
+  'hydraulics/hose-reaches': {
+    short: 'La manguera llega arriba',
+    pass: 'La manguera de {measured} llega a su salida, {must} sobre el agua más baja.',
+    watch: 'La manguera de {measured} apenas llega a su salida, {must} sobre el agua más baja.',
+    fail: 'Una manguera de {measured} no llega a una salida {must} sobre el agua más baja, bajo la cual está la bomba. Mida el camino que seguirá, con sus curvas y hasta la bomba.',
+    because: 'La bomba está bajo el agua más baja: la manguera mide al menos lo que se eleva el agua.',
+  },
   'hydraulics/static-share': {
     short: 'Elevación dentro de bomba',
     pass: 'La elevación de {lift} toma {measured} de la elevación máxima de la bomba.',
