@@ -126,6 +126,15 @@ describe('plans on the page', () => {
     expect(text).toContain('180 mm')
     expect(text).not.toContain('110 mm')
     expect(await page.locator('.diff tbody tr').count()).toBeGreaterThan(1)
+    expect(text).not.toContain(words['compare-uneven'])
+    await page.locator('.panel select').selectOption({ label: words['example-school'] })
+    await page.waitForFunction(
+      (uneven) => document.querySelector('.panel')?.textContent?.includes(uneven),
+      words['compare-uneven'],
+    )
+    expect(await page.locator('.panel .diff').first().innerText()).toMatch(
+      new RegExp(`${words['compare-sites']}\\s+24\\s+\\d+`),
+    )
     await press(page, 'Changes')
     expect(await page.locator('.log').innerText()).toMatch(/180 mm.*190 mm/)
     expect(wrongs).toEqual([])

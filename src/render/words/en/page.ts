@@ -194,6 +194,13 @@ export const page = {
   'compare-same': 'The two plans are alike.',
   'compare-fields': 'What was typed',
   'compare-findings': 'What is judged',
+  'compare-measures': 'What the designs come to',
+  'compare-uneven':
+    'The two have different numbers of sites: whatever is counted by site below is counted on different totals.',
+  'compare-sites': 'sites of all columns',
+  'compare-weekly': 'plants wanted each week',
+  'compare-floor': 'floor with room to walk round',
+  'compare-price': 'parts that have a price',
   here: 'here',
   there: 'there',
   // make

@@ -197,6 +197,13 @@ export const page: PageWords = {
   'compare-same': 'Los dos planes son iguales.',
   'compare-fields': 'Lo escrito',
   'compare-findings': 'Lo juzgado',
+  'compare-measures': 'Lo que da cada diseño',
+  'compare-uneven':
+    'Los dos tienen distinto número de sitios: lo que abajo se cuenta por sitio se cuenta sobre totales distintos.',
+  'compare-sites': 'sitios de todas las columnas',
+  'compare-weekly': 'plantas que se quieren por semana',
+  'compare-floor': 'suelo con paso alrededor',
+  'compare-price': 'piezas que tienen precio',
   here: 'aquí',
   there: 'allí',
   // make

@@ -1,10 +1,11 @@
 import { createResource, createSignal, For, Show } from 'solid-js'
 import type { PlanDocument } from '../../../plan/plan.ts'
 import { exampleNames, exampleOf } from '../examples.ts'
-import { fieldDifferences, findingDifferences } from '../model/differences.ts'
+import { fieldDifferences, findingDifferences, measureDifferences, sitesDiffer } from '../model/differences.ts'
 import { begun, type History, undo } from '../model/history.ts'
 import { listPlans, readPlan } from '../model/plans.ts'
 import { say, sayable } from '../words.ts'
+import type { Told } from '../workers/protocol.ts'
 import { useBench } from './bench.tsx'
 import { Differences, PanelFrame } from './PanelFrame.tsx'
 
@@ -13,6 +14,27 @@ function atFirst(history: History): PlanDocument {
   let h = history
   while (h.done.length > 0) h = undo(h)
   return begun(h.document).document
+}
+
+/** What two designs come to, where that differs; and a word where they are of different size. */
+function Measures(props: { readonly there: Told | null }) {
+  const bench = useBench()
+  const measures = () => {
+    const [here, there] = [bench.evaluated(), props.there]
+    if (!here || !there) return { rows: [], uneven: false }
+    return { rows: measureDifferences(here, there, bench.display()), uneven: sitesDiffer(here, there) }
+  }
+  return (
+    <>
+      <Show when={measures().rows.length > 0}>
+        <h3>{say('compare-measures')}</h3>
+        <Differences label={say('compare-measures')} rows={measures().rows} here={say('here')} there={say('there')} />
+      </Show>
+      <Show when={measures().uneven}>
+        <p role="status">{say('compare-uneven')}</p>
+      </Show>
+    </>
+  )
 }
 
 /** Two plans by the same metrics, differences only. */
@@ -60,6 +82,7 @@ export function Compare() {
         when={fields().length > 0 || findings().length > 0}
         fallback={<p class="src">{say(other.loading || judged.loading ? 'computing' : 'compare-same')}</p>}
       >
+        <Measures there={judged() ?? null} />
         <h3>{say('compare-findings')}</h3>
         <Show when={!judged.loading} fallback={<p role="status">{say('computing')}</p>}>
           <Differences label={say('compare-findings')} rows={findings()} here={say('here')} there={say('there')} />
