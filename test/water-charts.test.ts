@@ -108,10 +108,14 @@ describe('names on a chart', () => {
 })
 
 describe('the sheets of water and stand', () => {
-  it.each(['balcony', 'school', 'hall'])('are in the set of the %s, three pages and one', (name) => {
-    const ids = sheetSet(input(name), ['water', 'stand']).pages.map((p) => p.id)
-    expect(ids).toEqual(['water', 'water', 'water', 'stand'])
-  })
+  it.each(['balcony', 'school', 'hall'])(
+    'are in the set of the %s, three pages and one, and one of cooling where that has a price',
+    (name) => {
+      const ids = sheetSet(input(name), ['water', 'stand']).pages.map((p) => p.id)
+      const cooling = name === 'balcony' ? ['stand'] : []
+      expect(ids).toEqual(['water', 'water', 'water', 'stand', ...cooling])
+    },
+  )
   it('say what is missing where nothing can be drawn', () => {
     const { pump: _, riser: __, reservoir: ___, distributor: ____, ...bare } = example('balcony')
     const { leftOut } = sheetSet(inputOf(bare, 'A4'))
