@@ -71,7 +71,8 @@ export function createJudging(s: State, { told: first, drawn }: First) {
       if (document === first.document && !begun) {
         if (before === null) take(first)
         before = document
-        if (drawn !== null && isFirst(views)) {
+        // Asked anew: what was just taken up names the currency.
+        if (drawn !== null && isFirst(s.asked())) {
           s.setPictures(drawn.pictures)
           s.setDrawn(document)
           return
