@@ -101,7 +101,7 @@ function table(b: Extract<Block, { kind: 'table' }>, s: Setting): string {
     )
     return `<tr class="row">${ticked ? box : ''}${cells.join('')}</tr>`
   })
-  return `<div class="wide"><table>${head}<tbody>${body.join('')}</tbody></table></div>`
+  return `<div class="wide" tabindex="0"><table>${head}<tbody>${body.join('')}</tbody></table></div>`
 }
 
 function form(b: Extract<Block, { kind: 'form' }>): string {
@@ -116,7 +116,7 @@ function form(b: Extract<Block, { kind: 'form' }>): string {
     return `<tr>${cells.join('')}</tr>`
   })
   const kind = b.id === 'log' ? 'form log' : 'form'
-  return `<div class="wide"><table class="${kind}"><thead><tr>${head}</tr></thead><tbody>${body.join('')}</tbody></table></div>`
+  return `<div class="wide" tabindex="0"><table class="${kind}"><thead><tr>${head}</tr></thead><tbody>${body.join('')}</tbody></table></div>`
 }
 
 const step = (b: StepBlock, s: Setting): string =>
