@@ -4,15 +4,19 @@ import { chemistrySources } from './sources/chemistry.ts'
 import { cropsSources } from './sources/crops.ts'
 import { cuttingSources } from './sources/cutting.ts'
 import { geometrySources } from './sources/geometry.ts'
-import { physicsSources } from './sources/physics.ts'
+import { heatSources } from './sources/heat.ts'
 import { practiceSources } from './sources/practice.ts'
+import { standSources } from './sources/stand.ts'
+import { waterPathSources } from './sources/water-path.ts'
 
 export const sources = {
   ...practiceSources,
   ...buildSources,
   ...cuttingSources,
   ...geometrySources,
-  ...physicsSources,
+  ...waterPathSources,
+  ...heatSources,
+  ...standSources,
   ...chemistrySources,
   ...cropsSources,
 }
