@@ -76,6 +76,8 @@ function loopSlots({ plan, top_m }: Situation): BuildSlots {
     holes: distributor?.holes ?? null,
     hole: drilled(distributor?.hole_m),
     circle: known(distributor?.circle_m, 'm'),
+    drainHoles: plan.drain?.holes ?? null,
+    drainHole: drilled(plan.drain?.hole_m),
     lidHole: known(outside_m === undefined ? null : outside_m + over_m, 'm'),
     ringDepth: known(column?.base?.ringDepth_m, 'm'),
     hoseBore: known(riser?.bore_m, 'm'),

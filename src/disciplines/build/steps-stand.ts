@@ -22,10 +22,11 @@ const basing: Readonly<Record<string, readonly string[]>> = {
 
 /** Top, lid, base and hose: they wait for no joint. */
 export function partsOfTheLoop(s: Situation): Step[] {
-  const { distributor, column, reservoir } = s.plan
+  const { distributor, column, reservoir, drain } = s.plan
   const base = column?.base?.kind
   const lidded = base !== 'own foot'
   const glued = column?.cap === 'glued cap'
+  const draining = drain?.holes !== undefined && drain.hole_m !== undefined
   return [
     step(s, 'distributor', {
       after: ['gather'],
@@ -48,9 +49,9 @@ export function partsOfTheLoop(s: Situation): Step[] {
     }),
     step(s, 'base', {
       after: ['measure-pipe', 'lid'],
-      actions: basing[base ?? ''] ?? ['make-base'],
-      cautions: ['blade'],
-      tools: ['saw', 'file', 'screwdriver'],
+      actions: [...(basing[base ?? ''] ?? ['make-base']), ...(draining ? ['drill-drain'] : [])],
+      cautions: ['blade', ...(draining ? ['dust'] : [])],
+      tools: ['saw', 'file', 'screwdriver', ...(draining ? ['drill', 'drain-bit', 'goggles', 'mask'] : [])],
       parts:
         base === 'through the lid'
           ? ['base-ring']

@@ -20,6 +20,11 @@ export interface Tool {
 /** A saw is at hand where its size is the one meant, within what a label rounds. */
 const LABEL_m = 0.0006
 
+/** Wider holes are sawn. */
+const WIDEST_m = Math.max(
+  ...Object.values(drills.rows).flatMap((d) => (d.kind === 'twist drill' ? [d.diameter_m] : [])),
+)
+
 function sized(
   plan: Plan,
   kind: 'twist drill' | 'hole saw',
@@ -62,6 +67,12 @@ function detail(plan: Plan, templates: TemplatesFacts | null, id: string): Pick<
       return sized(plan, 'hole saw', practiceLengths.rows['lid-filler'].low_m)
     case 'distributor-bit':
       return sized(plan, 'twist drill', distributor?.hole_m ?? null)
+    case 'drain-bit':
+      return sized(
+        plan,
+        plan.drain?.hole_m !== undefined && plan.drain.hole_m > WIDEST_m ? 'hole saw' : 'twist drill',
+        plan.drain?.hole_m ?? null,
+      )
     case 'starter-bit':
       return sized(plan, 'twist drill', practiceLengths.rows['starter-drill'].low_m)
     case 'scale':

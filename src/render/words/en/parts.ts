@@ -110,6 +110,7 @@ export const parts: PartWords = {
     'masking-tape': 'Masking tape',
     drill: 'Drill',
     'starter-bit': 'Drill bit to start',
+    'drain-bit': 'Drill bit or hole saw for the drain',
     'distributor-bit': 'Drill bit for the distributor',
     'filler-saw': 'Hole saw for the filling hole',
     jigsaw: 'Jigsaw',

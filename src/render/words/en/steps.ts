@@ -135,6 +135,7 @@ const standing: Readonly<Record<string, string>> = {
   'mesh-openings': 'Cover what stays open with mesh no wider than {mesh}.',
   'latch-lid': 'Fit a latch or a weight to the lid.',
   'cut-base-ring': 'Saw a ring {ringDepth} deep that holds the foot on the tank’s floor.',
+  'drill-drain': 'Drill {drainHoles} holes of {drainHole} low in the column’s foot, or in the lid under it, all round.',
   'notch-foot': 'File notches into the foot so that water runs out on all sides.',
   'bolt-flange': 'Bolt the flange to the lid with washers on both sides.',
   'seal-flange': 'Lay a bead of sealant under the flange.',

@@ -110,6 +110,7 @@ export const parts: PartWords = {
     'masking-tape': 'Cinta de carrocero',
     drill: 'Taladro',
     'starter-bit': 'Broca para empezar',
+    'drain-bit': 'Broca o sierra de copa para el drenaje',
     'distributor-bit': 'Broca para el distribuidor',
     'filler-saw': 'Sierra de copa para el llenado',
     jigsaw: 'Caladora',

@@ -136,6 +136,8 @@ const standing: Readonly<Record<string, string>> = {
   'mesh-openings': 'Cubra lo que quede abierto con malla de {mesh} como máximo.',
   'latch-lid': 'Ponga un cierre o un peso en la tapa.',
   'cut-base-ring': 'Corte un aro de {ringDepth} de alto que sujete el pie en el fondo del depósito.',
+  'drill-drain':
+    'Taladre {drainHoles} agujeros de {drainHole} abajo en el pie de la columna, o en la tapa debajo, todo alrededor.',
   'notch-foot': 'Lime muescas en el pie para que el agua salga por todos los lados.',
   'bolt-flange': 'Atornille la brida a la tapa con arandelas a ambos lados.',
   'seal-flange': 'Dé un cordón de sellador bajo la brida.',
