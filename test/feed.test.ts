@@ -313,7 +313,9 @@ describe('bad input', () => {
     expect(strong).toContain('1800 mS/cm lies outside')
     expect(strong).toContain('Did you mean 1800 uS/cm')
     const [ppm] = about('feed/conductivity')
-    expect(ppm).toContain('“1100 ppm” has more than one meaning')
+    // The two readings that the job's own example prints, and the third scale between them.
+    for (const told of ['“1100 ppm”', '500 scale means 2.20 mS/cm', '640 1.72 mS/cm', '700 1.57 mS/cm', 'which pen'])
+      expect(ppm).toContain(told)
     expect(verdict(bad, 'nutrients/sanitiser')).toBe('fail')
     expect(verdict(bad, 'nutrients/disposal')).toBe('fail')
   })

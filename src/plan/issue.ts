@@ -24,6 +24,7 @@ export type IssueProblem =
   | 'no-unit'
   | 'unknown-unit'
   | 'ambiguous-unit'
+  | 'which-scale'
   | 'ambiguous-number'
   | 'not-a-number'
   | 'not-whole'

@@ -3,6 +3,7 @@ import { nearestWords } from '../kernel/nearest.ts'
 import { inUnit, readQuantity } from '../kernel/quantity-text.ts'
 import { type Field, memoryKey, type QuantityField, type SectionField } from './field.ts'
 import type { Issue, IssueProblem } from './issue.ts'
+import { onPenScales } from './pen-scales.ts'
 
 /** Bounds of a document as a whole; beyond them it is refused before it is looked at. */
 export const DOCUMENT_LIMITS = { depth: 16, values: 20_000, characters: 1_000_000 } as const
@@ -93,6 +94,8 @@ function readQuantityField(r: Reader, field: QuantityField, value: unknown, at: 
   if (typeof value !== 'string') return refuse(r, at, 'wrong-kind', value, [field.example])
   const read = readQuantity(value, field.unit)
   if (!read.ok) {
+    const onScales = read.problem === 'ambiguous-unit' ? onPenScales(field, value) : []
+    if (onScales.length > 0) return refuse(r, at, 'which-scale', value, onScales)
     if ('choices' in read) return refuse(r, at, read.problem, value, read.choices)
     if ('accepted' in read) return refuse(r, at, read.problem, value, [field.example, ...read.accepted.slice(0, 5)])
     return refuse(r, at, read.problem === 'empty' ? 'not-a-number' : read.problem, value, [field.example])

@@ -12,6 +12,8 @@ export const issues: Readonly<Record<IssueProblem, string>> = {
   'no-unit': '{at}: {received} has no unit. Write it like {first}.',
   'unknown-unit': '{at}: the unit “{received}” is not one of this measure. Write {expected}.',
   'ambiguous-unit': '{at}: “{received}” has more than one meaning. Write {expected}.',
+  'which-scale':
+    '{at}: “{received}”: on which scale? A pen of the 500 scale means {first}, of 640 {second}, of 700 {last}. Look which pen it is, and write that one; the text stays as typed until then.',
   'ambiguous-number': '{at}: “{received}” can be read in two ways. Write {expected}.',
   'not-a-number': '{at}: no number can be read in “{received}”. Write it like {first}.',
   'not-whole': '{at}: {received} must be a whole number.',

@@ -12,6 +12,8 @@ export const issues: Readonly<Record<IssueProblem, string>> = {
   'no-unit': '{at}: {received} no tiene unidad. Escríbalo como {first}.',
   'unknown-unit': '{at}: la unidad “{received}” no es de esta medida. Escriba {expected}.',
   'ambiguous-unit': '{at}: “{received}” tiene más de un significado. Escriba {expected}.',
+  'which-scale':
+    '{at}: “{received}”: ¿en qué escala? Un medidor de la escala 500 quiere decir {first}, de 640 {second}, de 700 {last}. Mire cuál es el medidor y escriba ese valor; hasta entonces el texto queda como se escribió.',
   'ambiguous-number': '{at}: “{received}” puede leerse de dos maneras. Escriba {expected}.',
   'not-a-number': '{at}: no se puede leer ningún número en “{received}”. Escríbalo como {first}.',
   'not-whole': '{at}: {received} debe ser un número entero.',
