@@ -14,6 +14,12 @@ export interface Drilled {
   readonly drilled: Quantity
 }
 
+/** A flow as a bucket tells it: told by the time in which one fills, the plan's own or one that people have. */
+export interface Filling {
+  readonly filled: Quantity
+  readonly bucket_m3?: number
+}
+
 /** What a sentence may be filled with. */
 export type Slot = Quantity | Drilled | string | number
 
@@ -23,7 +29,7 @@ export interface Phrase {
   readonly with?: Readonly<Record<string, FindingSlot>>
 }
 
-export type FindingSlot = Slot | Phrase
+export type FindingSlot = Slot | Filling | Phrase
 
 /**
  * A thing of the plan that a person could change to cure a finding. The engine searches it for the smallest change

@@ -89,25 +89,26 @@ export function flowSpread(flows_m3_s: readonly number[]): number {
   return mean > 0 ? (Math.max(...flows_m3_s) - Math.min(...flows_m3_s)) / mean : 0
 }
 
-/**
- * Bores that even the branches without a valve: for each end the bore whose loss at the common flow takes up what is
- * left there. Fittings keep their coefficients, each on the new bore.
- */
+/** The bore of a branch that takes up by itself what its valve would take at the common flow. Fittings keep their coefficients, each on the new bore. */
+function boreInstead(network: Network, end: Run, valve: BalancedEnd): number {
+  const lossAt = (bore_m: number) =>
+    lossAndSlope(pipeLaw({ ...end, bore_m }, network.viscosity_m2_s, network.gravity_m_s2), valve.flow_m3_s).loss_m
+  const wanted = lossAt(end.bore_m) + valve.valveHead_m
+  let low = end.bore_m
+  while (lossAt(low) < wanted) low /= 2
+  return low === end.bore_m ? low : root({ of: (b) => lossAt(b) - wanted, low, high: end.bore_m, within: 1e-7 })
+}
+
+/** Bores that even the branches of a balanced network without a valve: for each end the bore that does what its valve does. */
+export function boresOf(network: Network, even: Balance): ReadonlyMap<string, number> {
+  const valves = new Map(even.ends.map((e) => [e.id, e]))
+  return new Map(openEnds(network.riser).map((end) => [end.id, boreInstead(network, end, valves.get(end.id)!)]))
+}
+
+/** The same for a network that is not balanced yet; null where nothing can be even. */
 export function evenBores(
   network: Network,
 ): { readonly flow_m3_s: number; readonly bore_m: ReadonlyMap<string, number> } | null {
   const even = balance(network)
-  if (even === null) return null
-  const bores = openEnds(network.riser).map((end): [string, number] => {
-    const valve = even.ends.find((e) => e.id === end.id)!
-    const lossAt = (bore_m: number) =>
-      lossAndSlope(pipeLaw({ ...end, bore_m }, network.viscosity_m2_s, network.gravity_m_s2), valve.flow_m3_s).loss_m
-    const wanted = lossAt(end.bore_m) + valve.valveHead_m
-    let low = end.bore_m
-    while (lossAt(low) < wanted) low /= 2
-    const bore_m =
-      low === end.bore_m ? low : root({ of: (b) => lossAt(b) - wanted, low, high: end.bore_m, within: 1e-9 })
-    return [end.id, bore_m]
-  })
-  return { flow_m3_s: even.flow_m3_s, bore_m: new Map(bores) }
+  return even === null ? null : { flow_m3_s: even.flow_m3_s, bore_m: boresOf(network, even) }
 }

@@ -1,5 +1,5 @@
 import { both, type Check, checked } from '../../findings/check.ts'
-import type { Finding, Lever } from '../../findings/finding.ts'
+import type { Finding, FindingSlot, Lever } from '../../findings/finding.ts'
 import { judge, unknown } from '../../findings/judge.ts'
 import { along, among } from '../../findings/levers.ts'
 import { quantity } from '../../kernel/units.ts'
@@ -112,23 +112,35 @@ const starved: Check<FlowFacts & Cures> = {
   },
 }
 
+/** How columns that differ are evened, or what stands in the way of it. */
+function evening({ columns, even_m3_s }: FlowFacts, plan: Plan): FindingSlot {
+  if (even_m3_s === null) return { phrase: 'even-not' }
+  const widest = columns.reduce((a, b) => ((b.valveLosses ?? 0) > (a.valveLosses ?? 0) ? b : a))
+  const bucket_m3 = plan.pump?.tests?.at(-1)?.volume_m3
+  const needed_m3_s = plan.riser?.neededFlow_m3_s
+  const slots = {
+    first: widest.id,
+    valve: quantity(Number((widest.valveLosses ?? 0).toPrecision(2)), 'count'),
+    bore: quantity(widest.evenBore_m ?? 0, 'm'),
+    fills: { filled: ofRange(even_m3_s, 'm3_s'), ...(bucket_m3 === undefined ? {} : { bucket_m3 }) },
+    even: ofRange(even_m3_s, 'm3_s'),
+  }
+  if (needed_m3_s === undefined || even_m3_s.high >= needed_m3_s) return { phrase: 'even-by-bucket', with: slots }
+  return { phrase: 'even-too-little', with: { ...slots, needed: quantity(needed_m3_s, 'm3_s') } }
+}
+
 const spread: Check<FlowFacts> = {
   id: 'hydraulics/spread',
   at: 'riser/drops',
   source: 'common-practice',
   applies: several,
-  judged: ({ spread: share, columns, even_m3_s }, plan, terms) => {
-    const widest = columns.reduce((a, b) => ((b.valveLosses ?? 0) > (a.valveLosses ?? 0) ? b : a))
+  judged: (flow, plan, terms) => {
     const header_m = plan.riser?.header?.bore_m
     return [
-      judge('hydraulics/spread', ofRange(share, '1'), {
+      judge('hydraulics/spread', ofRange(flow.spread, 'share'), {
         ...terms,
         want: { max: waterPathPractice.rows.spread.value },
-        slots: {
-          first: widest.id,
-          valve: quantity(widest.valveLosses ?? 0, '1'),
-          even: quantity(even_m3_s ?? 0, 'm3_s'),
-        },
+        slots: { how: evening(flow, plan) },
         levers: header_m === undefined ? [] : [along('riser/header/bore', 2 * header_m, 'm', 0.001)],
       }),
     ]

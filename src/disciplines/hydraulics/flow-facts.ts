@@ -1,7 +1,7 @@
 import { isKnown, type Known } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { pumpPractice } from '../../tables/hydraulic-pumps.ts'
-import { type Balance, balance, flowSpread } from './balance.ts'
+import { balance, boresOf, flowSpread } from './balance.ts'
 import { gateValveClosed } from './equations-minor.ts'
 import { wornPump } from './equations-pump.ts'
 import { type NetworkState, solveNetwork } from './network.ts'
@@ -29,6 +29,8 @@ export interface ColumnFlow {
   readonly valveLosses: number | null
   /** The same as a gate valve, share closed; null where it cannot be set by eye. */
   readonly valveClosed: number | null
+  /** Bore of a drop that does the same without a valve; null where nothing can. */
+  readonly evenBore_m: number | null
 }
 
 export interface FlowFacts {
@@ -46,8 +48,8 @@ export interface FlowFacts {
   readonly riserSpeed_m_s: Range
   readonly columns: readonly ColumnFlow[]
   readonly spread: Range
-  /** Flow of each column once valves even them; null where the columns are one or nothing can. */
-  readonly even_m3_s: number | null
+  /** Flow of each column once valves even them, over the pump's band; null where the columns are one or nothing can. */
+  readonly even_m3_s: Range | null
   /** Heads that the tubes ask for, by flow of the pump: for the drawing. */
   readonly states: { readonly low: NetworkState; readonly high: NetworkState }
 }
@@ -78,10 +80,22 @@ const solved = (g: Given, level_m: number, pump: PumpCurve, viscosity_m2_s: numb
 const perColumn = (g: Given, s: NetworkState): number[] =>
   g.tubes.ends.map((e) => s.byId.get(e.id)!.flow_m3_s / e.columns)
 
-function columnFlows(g: Given, low: NetworkState, high: NetworkState, even: Balance | null): readonly ColumnFlow[] {
+/** The columns evened for a pump, tank at its low line. */
+function evened(g: Given, pump: PumpCurve, viscosity_m2_s: number) {
+  if (g.tubes.ends.length < 2) return null
+  const network = { level_m: g.levels.low_m, pump, viscosity_m2_s, riser: g.tubes.riser }
+  const even = balance(network)
+  return even === null ? null : { network, even }
+}
+
+type Evened = ReturnType<typeof evened>
+
+function columnFlows(g: Given, low: NetworkState, high: NetworkState, weak: Evened): readonly ColumnFlow[] {
+  const valves = new Map((weak?.even.ends ?? []).map((e) => [e.id, e.valveLoss]))
+  const bores = weak === null ? null : boresOf(weak.network, weak.even)
   return g.tubes.ends.map((end) => {
     const [a, b] = [low.byId.get(end.id)!, high.byId.get(end.id)!]
-    const valveLosses = even?.ends.find((e) => e.id === end.id)?.valveLoss ?? null
+    const valveLosses = valves.get(end.id) ?? null
     return {
       id: end.id,
       flow_m3_s: range(a.flow_m3_s / end.columns, b.flow_m3_s / end.columns),
@@ -89,6 +103,7 @@ function columnFlows(g: Given, low: NetworkState, high: NetworkState, even: Bala
       velocity_m_s: range(a.velocity_m_s, b.velocity_m_s),
       valveLosses,
       valveClosed: valveLosses === null ? null : gateValveClosed({ fittingLoss: valveLosses }),
+      evenBore_m: bores?.get(end.id) ?? null,
     }
   })
 }
@@ -105,16 +120,9 @@ export function flowFacts(g: Given): FlowFacts {
   const fullHigh = fill_m === null ? null : solved(g, fill_m, pump.high, water.warm.viscosity_m2_s)
   const least = (s: NetworkState) => Math.min(...perColumn(g, s))
   const most = (s: NetworkState) => Math.max(...perColumn(g, s))
-  const even =
-    tubes.ends.length < 2
-      ? null
-      : balance({
-          level_m: levels.low_m,
-          pump: pump.low,
-          viscosity_m2_s: water.cold.viscosity_m2_s,
-          riser: tubes.riser,
-        })
-  const columns = columnFlows(g, low, high, even)
+  const weak = evened(g, pump.low, water.cold.viscosity_m2_s)
+  const strong = weak === null ? null : evened(g, pump.high, water.warm.viscosity_m2_s)
+  const columns = columnFlows(g, low, high, weak)
   return {
     least_m3_s: range(least(low), least(high)),
     most_m3_s: range(most(fullLow ?? low), most(fullHigh ?? high)),
@@ -129,7 +137,7 @@ export function flowFacts(g: Given): FlowFacts {
     riserSpeed_m_s: range(low.runs[0]!.velocity_m_s, (fullHigh ?? high).runs[0]!.velocity_m_s),
     columns,
     spread: range(flowSpread(perColumn(g, low)), flowSpread(perColumn(g, high))),
-    even_m3_s: even?.flow_m3_s ?? null,
+    even_m3_s: weak && strong ? range(weak.even.flow_m3_s, strong.even.flow_m3_s) : null,
     states: { low, high },
   }
 }

@@ -120,7 +120,7 @@ export function hydraulicsFacts(plan: Plan, given: Neighbours): HydraulicsFacts 
 export { type DistributorFacts, distributorSuggestions, plateDrills } from './distributor-facts.ts'
 export type { DrainFacts } from './drain-facts.ts'
 export type { FilmFacts } from './film-facts.ts'
-export { type FlowFacts, type LiftFacts, systemCurve } from './flow-facts.ts'
+export { type ColumnFlow, type FlowFacts, type LiftFacts, systemCurve } from './flow-facts.ts'
 export type { HeldFacts } from './held-facts.ts'
 export type { PumpFacts } from './pump-facts.ts'
 export type { RootFacts } from './roots-facts.ts'

@@ -7,6 +7,7 @@ import { levels, tankWidth } from '../views/levels.ts'
 import { pumpCurve } from '../views/pump-curve.ts'
 import { hung, topLeft } from './compose.ts'
 import type { Context, Draft, Drafted } from './context.ts'
+import { evenPages } from './even.ts'
 import { caption, needsOf, numbers } from './figure.ts'
 import { fittingScale } from './scale.ts'
 import { weekPages } from './water-weeks.ts'
@@ -151,7 +152,8 @@ function firstPage(c: Context): Draft | null {
 export function waterSheet(c: Context): Drafted {
   const { hydraulics, reservoir } = c.facts
   const first = firstPage(c)
-  const pages = [...(first === null ? [] : [first]), ...wettingPages(c), ...weekPages(c)]
+  const even = evenPages(c, orNull(hydraulics.flow))
+  const pages = [...(first === null ? [] : [first]), ...even, ...wettingPages(c), ...weekPages(c)]
   if (pages.length > 0) return { pages }
   const needs = [hydraulics.flow, hydraulics.wetting, reservoir].flatMap(needsOf)
   return { needs: [...new Set(needs)] }

@@ -1,6 +1,7 @@
 import type { Band, Finding, FindingSlot } from '../../findings/finding.ts'
 import { ends, type Quantity, quantity } from '../../kernel/units.ts'
 import type { Issue } from '../../plan/issue.ts'
+import { bucketFill } from '../bucket.ts'
 import { type Display, shownText } from '../display.ts'
 import { drillText, isHoleSize } from '../drill.ts'
 import { fill, oneOf } from './fill.ts'
@@ -14,6 +15,10 @@ function slotText(slot: FindingSlot, words: Words, display: Display): string {
   if (typeof slot === 'string') return choiceName(slot, words)
   if (typeof slot === 'number') return String(slot).replace('.', display.decimal)
   if ('drilled' in slot) return drillText(slot.drilled, display)
+  if ('filled' in slot) {
+    const fills = bucketFill(slot.filled, slot.bucket_m3, display)
+    return fills === null ? words.phrases['nothing']! : fill(words.phrases['bucket-fills']!, fills)
+  }
   if (!('phrase' in slot)) return shownText(slot, display)
   const own = Object.entries(slot.with ?? {}).map(([k, v]) => [k, slotText(v, words, display)])
   return fill(words.phrases[slot.phrase] ?? slot.phrase, Object.fromEntries(own))

@@ -6,6 +6,12 @@ export const phrases: Readonly<Record<string, string>> = {
   unknown: 'Not known yet; fill in {needs}.',
   'holds-in-part': 'It holds in part of the band only.',
   'did-you-mean': 'Did you mean {list}?',
+  'bucket-fills': '{volume} in {time}',
+  'even-by-bucket':
+    'Close the valve of each column until it fills {fills}: {first} first, by a loss of {valve}, or a bore of {bore} in its place.',
+  'even-too-little':
+    'Evened by valves each would get {even}, and {needed} is wanted: lower lifts, a wider header or a stronger pump first.',
+  'even-not': 'No valve evens them, as the highest outlet gets no water: lower it or take a stronger pump first.',
   'remedy-ends': '{acts}: then the question no longer arises.',
   'leaves-watch': 'No value was found with which it holds altogether: then still to be watched.',
   'pump-weaker': 'Clean pump, filter and holes.',

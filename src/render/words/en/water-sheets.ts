@@ -102,6 +102,22 @@ export const waterSheetSentences = {
   'wet-no-cure':
     'Neither turning the plate nor levelling it, more holes or more water wets every site by film at the worst; a wider circle of holes may.',
   'wet-all': 'Every site is met, at the worst too.',
+  'even-title': 'Water: the columns evened',
+  'even-sub': 'The same for each column: {volume} in {time}.',
+  'even-how':
+    'Columns that are easy to reach take more than their share. A valve on the hose of each takes what is too much, so that each gets {even}, tank at its low line.',
+  'act-even-open': 'Open all valves, fill the tank to its low line, start the pump.',
+  'act-even-set': 'Hold a bucket under the hose of {first}; close its valve until {volume} take {time}.',
+  'act-even-next': 'Go on down the list; where nothing is to be taken, the valve stays open.',
+  'act-even-again':
+    'Go round once more, as each valve moves the others, until {volume} take the same time everywhere; mark the handles.',
+  'even-column': 'In this order',
+  'even-now': 'gets now',
+  'even-loss': 'valve’s loss',
+  'even-closed': 'gate closed by',
+  'even-bore': 'or a bore of',
+  'even-noted': '{volume} take, s',
+  'even-open': 'open',
   'stand-strap': 'Strap it {height} up to a wall or rail that bears {load}, before it is filled.',
   'stand-refill': 'Top up before the tank falls to {volume}, or strap it.',
   'stand-still': 'No wind comes here: only a pull or a lean can tip it.',

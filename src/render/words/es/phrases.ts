@@ -6,6 +6,13 @@ export const phrases: Readonly<Record<string, string>> = {
   unknown: 'Aún no se sabe; complete {needs}.',
   'holds-in-part': 'Se cumple solo en parte de la banda.',
   'did-you-mean': '¿Quiso decir {list}?',
+  'bucket-fills': '{volume} en {time}',
+  'even-by-bucket':
+    'Cierre la válvula de cada columna hasta que llene {fills}: primero {first}, con una pérdida de {valve}, o en su lugar un diámetro interior de {bore}.',
+  'even-too-little':
+    'Igualadas con válvulas cada una recibiría {even} y hacen falta {needed}: antes menos altura, un colector más ancho o una bomba más fuerte.',
+  'even-not':
+    'Ninguna válvula las iguala, pues a la salida más alta no llega agua: antes bájela o ponga una bomba más fuerte.',
   'remedy-ends': '{acts}: entonces la cuestión desaparece.',
   'leaves-watch': 'No se halló un valor con el que se cumpla del todo: después habrá que vigilarlo.',
   'pump-weaker': 'Limpie bomba, filtro y agujeros.',

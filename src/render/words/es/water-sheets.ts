@@ -106,6 +106,22 @@ export const waterSheetSentences: Readonly<Record<keyof typeof english, string>>
   'wet-no-cure':
     'Ni girar la placa ni nivelarla, ni más agujeros ni más agua moja todos los puestos con película en el peor caso; quizá un círculo de agujeros más ancho.',
   'wet-all': 'Todos los puestos reciben agua, también en el peor caso.',
+  'even-title': 'Agua: columnas igualadas',
+  'even-sub': 'Lo mismo para cada columna: {volume} en {time}.',
+  'even-how':
+    'Las columnas de fácil acceso toman más de lo que les toca. Una válvula en la manguera de cada una quita lo que sobra, de modo que cada una recibe {even}, con el tanque en su línea baja.',
+  'act-even-open': 'Abra todas las válvulas, llene el tanque hasta su línea baja y arranque la bomba.',
+  'act-even-set': 'Ponga un cubo bajo la manguera de {first}; cierre su válvula hasta que {volume} tarden {time}.',
+  'act-even-next': 'Siga la lista hacia abajo; donde no sobra nada, la válvula queda abierta.',
+  'act-even-again':
+    'Dé otra vuelta, pues cada válvula mueve las demás, hasta que {volume} tarden lo mismo en todas; marque las manijas.',
+  'even-column': 'En este orden',
+  'even-now': 'recibe ahora',
+  'even-loss': 'pérdida de válvula',
+  'even-closed': 'compuerta cerrada',
+  'even-bore': 'o diámetro interior',
+  'even-noted': '{volume} tardan, s',
+  'even-open': 'abierta',
   'stand-strap': 'Sujétela con cincha a {height} de alto a una pared o baranda que aguante {load}, antes de llenarla.',
   'stand-refill': 'Reponga antes de que el depósito baje a {volume}, o sujétela con cincha.',
   'stand-still': 'Aquí no llega viento: solo un tirón o una inclinación puede volcarla.',

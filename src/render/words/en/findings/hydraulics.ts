@@ -42,8 +42,7 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
   'hydraulics/spread': {
     short: 'Columns share evenly',
     pass: 'The flows of the columns differ by {measured} of their mean.',
-    watch:
-      'The flows of the columns differ by {measured} of their mean; {want} is fair. Begin with the valve of {first}: a loss of {valve} on its hose gives {even} to each.',
+    watch: 'The flows of the columns differ by {measured} of their mean; {want} is fair. {how}',
     fail: 'The flows of the columns differ by {measured} of their mean.',
     because: 'Columns near the pump take more than those at the end; valves or a wider header even them.',
   },

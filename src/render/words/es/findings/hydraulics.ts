@@ -42,8 +42,7 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
   'hydraulics/spread': {
     short: 'Reparto entre columnas',
     pass: 'Los caudales de las columnas difieren en {measured} de su media.',
-    watch:
-      'Los caudales de las columnas difieren en {measured} de su media; {want} es justo. Empiece por la válvula de {first}: una pérdida de {valve} en su manguera da {even} a cada una.',
+    watch: 'Los caudales de las columnas difieren en {measured} de su media; {want} es justo. {how}',
     fail: 'Los caudales de las columnas difieren en {measured} de su media.',
     because:
       'Las columnas cercanas a la bomba toman más que las del final; las igualan las válvulas o un colector más ancho.',
