@@ -29,10 +29,15 @@ function inOrder<Id extends string>(of: string, tasks: readonly Task<Id>[]): rea
       if (!(n.wait_s >= 0)) throw new RangeError(`${of}: ${t.id} waits ${n.wait_s} for ${n.step}`)
     }
   }
-  while (order.length < tasks.length) {
-    const next = tasks.find((t) => !done.has(t.id) && t.needs.every((n) => done.has(n.step)))
-    if (next === undefined)
-      throw new RangeError(`${of}: tasks wait for each other: ${tasks.filter((t) => !done.has(t.id)).map((t) => t.id)}`)
+  const waiting = new Set(tasks)
+  const ready = (): Task<Id> | undefined => {
+    for (const t of waiting) if (t.needs.every((n) => done.has(n.step))) return t
+    return undefined
+  }
+  while (waiting.size > 0) {
+    const next = ready()
+    if (next === undefined) throw new RangeError(`${of}: tasks wait for each other: ${[...waiting].map((t) => t.id)}`)
+    waiting.delete(next)
     done.add(next.id)
     order.push(next)
   }

@@ -18,6 +18,8 @@ export function notNegative(at: string, symbols: Readonly<Record<string, number>
 
 /** A share of a whole: 0 to 1, both ends allowed. */
 export function share(at: string, symbols: Readonly<Record<string, number>>): void {
-  for (const [symbol, value] of Object.entries(symbols))
+  for (const symbol in symbols) {
+    const value = symbols[symbol]!
     if (!(value >= 0 && value <= 1)) throw new RangeError(`${at}: ${symbol} = ${value} must lie in 0 to 1`)
+  }
 }

@@ -62,19 +62,36 @@ const rootLength_m = {
   high: goingOn(lengthTo.high, LAST_LENGTH),
 }
 
+/** Room and length of the roots of one plant of common vigour at either end of their band. */
+interface Root {
+  readonly low: RootEnd
+  readonly high: RootEnd
+}
+
+interface RootEnd {
+  readonly volume_m3: number
+  readonly length_m: number
+}
+
+/** Few roots, long and packed at the low end; many, short and loose at the high one. */
+function rootAt(week: number): Root {
+  const end = (length_m: number, packed: number): RootEnd => ({
+    volume_m3: matVolume({ wetRoot_kg: wetRoot_kg(week), density_kg_m3: WATER_kg_m3, packing: packed }),
+    length_m,
+  })
+  return { low: end(rootLength_m.high(week), packing.high), high: end(rootLength_m.low(week), packing.low) }
+}
+
 /** Root of each day up to the last of which anything is said, worked out once. */
-const DAYS = Array.from({ length: longest.high * DAYS_OF_WEEK + 1 }, (_, day) => {
-  const week = day / DAYS_OF_WEEK
-  return { mass_kg: wetRoot_kg(week), low_m: rootLength_m.low(week), high_m: rootLength_m.high(week) }
-})
+const DAYS = Array.from({ length: longest.high * DAYS_OF_WEEK + 1 }, (_, day) => rootAt(day / DAYS_OF_WEEK))
 
 /** Week from which the roots of a plant hang as far as asked: long and short roots; null where they never do. */
 export function weekOfLength(reach_m: number): Range {
-  const week = (end: 'low_m' | 'high_m') => {
-    const day = DAYS.findIndex((d) => d[end] >= reach_m)
+  const week = (end: 'low' | 'high') => {
+    const day = DAYS.findIndex((d) => d[end].length_m >= reach_m)
     return day < 0 ? longest.high : day / DAYS_OF_WEEK
   }
-  return range(week('high_m'), week('low_m'))
+  return range(week('low'), week('high'))
 }
 
 function vigourOf(crop: string): Range {
@@ -111,30 +128,19 @@ interface Column {
   readonly vigour: Range
 }
 
-interface Root {
-  readonly mass_kg: number
-  readonly low_m: number
-  readonly high_m: number
+const areaOf = (c: Column, root: Root, end: 'low' | 'high'): number =>
+  matArea({
+    perRing: c.perRing,
+    rings: c.rings,
+    pitch_m: c.pitch_m,
+    volume_m3: c.vigour[end] * root[end].volume_m3,
+    length_m: root[end].length_m,
+  })
+
+function areaAt(c: Column, week: number): Range {
+  const root = rootAt(week)
+  return { low: areaOf(c, root, 'low'), high: areaOf(c, root, 'high') }
 }
-
-const rootAt = (week: number): Root => ({
-  mass_kg: wetRoot_kg(week),
-  low_m: rootLength_m.low(week),
-  high_m: rootLength_m.high(week),
-})
-
-/** Few roots, long and packed at the low end; many, short and loose at the high one. */
-function areaOf(c: Column, root: Root, end: 'low' | 'high'): number {
-  const low = end === 'low'
-  const wetRoot_kg = c.vigour[end] * root.mass_kg
-  const volume_m3 = matVolume({ wetRoot_kg, density_kg_m3: WATER_kg_m3, packing: low ? packing.high : packing.low })
-  return matArea({ ...c, volume_m3, length_m: low ? root.high_m : root.low_m })
-}
-
-const areaAt = (c: Column, week: number): Range => ({
-  low: areaOf(c, rootAt(week), 'low'),
-  high: areaOf(c, rootAt(week), 'high'),
-})
 
 /** Day from which a share of the bore is taken; the last of which anything is said where it never is. */
 function dayOf(c: Column, end: 'low' | 'high', share: number): number {

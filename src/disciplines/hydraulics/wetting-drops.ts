@@ -84,16 +84,20 @@ export function strikesOf(f: Falling): readonly Strikes[] {
   const none = f.sites.map(() => false)
   return f.places.map((bySite): Strikes => {
     if (bySite.every((p) => p.onWall)) return { sure: none, likely: none, splashes_m: Number.POSITIVE_INFINITY }
-    const meets = (site: StruckSite, i: number, drift_m: number): boolean => {
+    // What is missing from the edge of the stream to what stands in the bore; none where the stream goes by.
+    const missing_m = f.sites.map((site, i) => {
       const { bearing_rad, radius_m, onWall } = bySite[i]!
-      if (onWall || apart(bearing_rad, site.angle_rad) > site.halfAngle_rad) return false
-      const outer_m = radius_m + drop_m / 2 + drift_m
-      return outer_m >= f.bore_m / 2 - Math.max(site.reach_m, site.end_m)
+      if (onWall || apart(bearing_rad, site.angle_rad) > site.halfAngle_rad) return Number.POSITIVE_INFINITY
+      return f.bore_m / 2 - Math.max(site.reach_m, site.end_m) - radius_m - drop_m / 2
+    })
+    const sure = missing_m.map((m) => m <= 0)
+    const likely = missing_m.map((m, i) => m <= 0 || (m < f.bore_m && m <= driftAt(f.sites[i]!.depth_m)))
+    let splashes_m = Number.POSITIVE_INFINITY
+    for (let i = 0; i < likely.length; i++) {
+      const { depth_m } = f.sites[i]!
+      if (likely[i] && depth_m < splashes_m && breaks(depth_m)) splashes_m = depth_m
     }
-    const sure = f.sites.map((s, i) => meets(s, i, 0))
-    const likely = f.sites.map((s, i) => sure[i]! || meets(s, i, driftAt(s.depth_m)))
-    const struck = f.sites.flatMap((s, i) => (likely[i] && breaks(s.depth_m) ? [s.depth_m] : []))
-    return { sure, likely, splashes_m: Math.min(Number.POSITIVE_INFINITY, ...struck) }
+    return { sure, likely, splashes_m }
   })
 }
 

@@ -8,7 +8,7 @@ import type { StructureFacts } from '../structure/index.ts'
 import type { TemplatesFacts } from '../templates/index.ts'
 import { consumableParts, type JointNeeds, jointNeeds } from './consumables.ts'
 import type { Part, PartKind, Substitute } from './part.ts'
-import { type Tool, toolsOf } from './tools.ts'
+import { stepsBy, type Tool, toolsOf } from './tools.ts'
 import { columnParts, hoseParts, type Numbers, pipeParts, standParts, tankParts } from './tower-parts.ts'
 
 export type { JointNeeds, Part, PartKind, Substitute, Tool }
@@ -99,8 +99,8 @@ export function partsFacts(plan: Plan, near: PartsNeighbours): Known<PartsFacts>
     ...standParts(plan, numbers),
     ...consumableParts(plan, numbers, build, joints),
   ]
-  const used = (id: string) => build?.steps.filter((s) => s.parts.includes(stepPart(id))).map((s) => s.id) ?? []
-  const parts = all.map((p) => ({ ...p, steps: used(p.id) }))
+  const byPart = stepsBy(build?.steps ?? [], (s) => s.parts)
+  const parts = all.map((p) => ({ ...p, steps: byPart.get(stepPart(p.id)) ?? [] }))
   return {
     known: {
       parts,

@@ -82,13 +82,23 @@ function detail(plan: Plan, templates: TemplatesFacts | null, id: string): Pick<
   }
 }
 
+/** Steps by what they name, in the order in which it is first named. */
+export function stepsBy<Step extends { readonly id: string }, Id extends string>(
+  steps: readonly Step[],
+  named: (step: Step) => readonly Id[],
+): ReadonlyMap<Id, readonly Step['id'][]> {
+  const by = new Map<Id, Step['id'][]>()
+  for (const step of steps)
+    for (const id of new Set(named(step))) {
+      const known = by.get(id)
+      if (known) known.push(step.id)
+      else by.set(id, [step.id])
+    }
+  return by
+}
+
 /** All tools of the steps, each with the steps that use it. */
 export function toolsOf(plan: Plan, build: BuildFacts | null, templates: TemplatesFacts | null): readonly Tool[] {
-  const steps = build?.steps ?? []
-  const ids = [...new Set(steps.flatMap((s) => s.tools))]
-  return ids.map((id) => ({
-    id,
-    ...detail(plan, templates, id),
-    steps: steps.filter((s) => s.tools.includes(id)).map((s) => s.id),
-  }))
+  const byTool = stepsBy(build?.steps ?? [], (s) => s.tools)
+  return [...byTool].map(([id, steps]) => ({ id, ...detail(plan, templates, id), steps }))
 }

@@ -9,20 +9,29 @@ import { squareEdges, squareSides } from './square-cut.ts'
 const SCAN = 24
 
 /** The edge of a hole on the unrolled outside, by a parameter that goes round it. */
-interface Outline {
-  readonly x: (parameter: number) => number
-  readonly z: (parameter: number) => number
-}
+type Outline = (parameter: number) => readonly [x: number, z: number]
 
 function unrolled(hole: Hole, cut: Cut): Outline {
   const R = hole.columnRadius_m
   if (cut === 'axis') {
     const edge = holeCrossing(hole, 'outside')
-    return { x: (psi) => R * curveTurn(edge, psi), z: (psi) => curveHeight(edge, psi) }
+    return (psi) => [R * curveTurn(edge, psi), curveHeight(edge, psi)]
   }
   const { left, right } = squareSides(hole)
-  const turn = (t: number) => (left + right) / 2 + ((right - left) / 2) * Math.cos(t)
-  return { x: (t) => R * turn(t), z: (t) => squareEdges(hole, turn(t))[Math.sin(t) >= 0 ? 1 : 0] }
+  return (t) => {
+    const turn = (left + right) / 2 + ((right - left) / 2) * Math.cos(t)
+    return [R * turn, squareEdges(hole, turn)[Math.sin(t) >= 0 ? 1 : 0]]
+  }
+}
+
+/** Keeps the last place: a search that moves along one edge asks for the same place of the other again and again. */
+function lastKept(outline: Outline): Outline {
+  let asked = Number.NaN
+  let place: readonly [number, number] = [0, 0]
+  return (parameter) => {
+    if (parameter !== asked) [asked, place] = [parameter, outline(parameter)]
+    return place
+  }
 }
 
 /** The pair of scanned places with the least distance; `of` gives them as one, `to` as the other of the two holes. */
@@ -62,12 +71,14 @@ export function outsideLigament(given: {
   const outline = unrolled(hole, cut)
   const dx = hole.columnRadius_m * turn_rad
   const step = (2 * Math.PI) / SCAN
-  const places = Array.from({ length: SCAN }, (_, i) => [outline.x(i * step), outline.z(i * step)] as const)
+  const places = Array.from({ length: SCAN }, (_, i) => outline(i * step))
   const others = places.map(([x, z]) => [x + dx, z + dz])
   const [i, j] = scan(places, others)
+  const [one, other] = [lastKept(outline), lastKept(outline)]
   const of = (at: readonly number[]) => {
-    const x = outline.x(at[1]!) + dx - outline.x(at[0]!)
-    const z = outline.z(at[1]!) + dz - outline.z(at[0]!)
+    const [from, to] = [one(at[0]!), other(at[1]!)]
+    const x = to[0] + dx - from[0]
+    const z = to[1] + dz - from[1]
     return Math.sqrt(x * x + z * z)
   }
   return patternMinimum({ of, start: [i * step, j * step], steps: [step, step], halvings: 14 }).value

@@ -3,7 +3,7 @@ import { openingExtent } from './equations-hole.ts'
 import { squareCutExtent } from './equations-square-cut.ts'
 import { type Crossing, type Cut, type Hole, holeCrossing, requireCrossing, requireHole } from './joint.ts'
 import { type Arc, remaining, type Section, sectionOf, throughWall } from './section.ts'
-import { type LevelSection, type Stand, sectionsOf } from './section-level.ts'
+import { type LevelSection, type Stand, sectionsOf, unlikeHeights } from './section-level.ts'
 import { axisSpan, squareSpan } from './span.ts'
 
 /** Levels looked at within the height of each ring's holes, besides those at which the holes are widest. */
@@ -126,7 +126,7 @@ export function worstSection(given: {
     ...Array.from({ length: LEVELS }, (_, i) => whole.bottom_m + ((i + 0.5) * whole.height_m) / LEVELS),
   ]
   const at = sectionsOf(hole, cut, sites)
-  const rings = [...new Set(sites.map(({ height_m }) => height_m))]
+  const rings = unlikeHeights(hole, sites)
   return rings
     .flatMap((height) => over.map((level) => height + level))
     .map(at)

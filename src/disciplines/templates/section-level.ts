@@ -128,3 +128,24 @@ export function sectionsOf(hole: Hole, cut: Cut, sites: readonly Stand[]): (leve
     }
   }
 }
+
+/**
+ * Heights of rings about which the holes stand unlike: where two rings have the same neighbours within reach, turned or
+ * not, what is left of the column about them is the same, and one of them speaks for both.
+ */
+export function unlikeHeights(hole: Hole, sites: readonly Stand[]): readonly number[] {
+  const reach_m = squareCutExtent(hole).height_m
+  const rings = ringsOf(sites)
+  const seen = new Set<string>()
+  return rings.flatMap(({ height_m, first_rad }) => {
+    let key = ''
+    for (const other of rings) {
+      const rise_m = other.height_m - height_m
+      if (Math.abs(rise_m) > reach_m) continue
+      key += `${other.alike}@${Math.round(rise_m * 1e12)}@${Math.round((other.first_rad - first_rad) * 1e9)} `
+    }
+    if (seen.has(key)) return []
+    seen.add(key)
+    return [height_m]
+  })
+}

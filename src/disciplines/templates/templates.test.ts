@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Point } from '../../kernel/polyline.ts'
 import * as equation from './equations.ts'
@@ -281,6 +282,29 @@ describe('sections', () => {
     const one = equation.worstSection({ hole, cut: 'square', sites: sites(0) })
     const other = equation.worstSection({ hole, cut: 'square', sites: sites(2.5) })
     expect(other.modulus_m3 / one.modulus_m3).toBeCloseTo(1, 7)
+  })
+  it('are looked at wherever rings stand unlike: no level of any ring leaves less than the worst', () => {
+    const bore = equation.squareCutExtent(hole)
+    const rise = fc.integer({ min: 5, max: 60 }).map((n) => n / 500)
+    const ring = fc.record({ rise, turn_rad: fc.integer({ min: 0, max: 5 }), each: fc.integer({ min: 1, max: 2 }) })
+    fc.assert(
+      fc.property(fc.array(ring, { minLength: 1, maxLength: 7 }), (rings) => {
+        let height_m = 0
+        const sites = rings.flatMap((r) => {
+          height_m += r.rise
+          const at_m = height_m
+          return Array.from({ length: r.each }, (_, i) => ({ turn_rad: r.turn_rad + i * Math.PI, height_m: at_m }))
+        })
+        const worst = equation.worstSection({ hole, cut: 'square', sites })
+        for (const site of sites)
+          for (let i = 0; i < 24; i++) {
+            const level_m = site.height_m + bore.bottom_m + ((i + 0.5) * bore.height_m) / 24
+            const there = equation.sectionAtLevel({ hole, cut: 'square', sites, level_m })
+            expect(there.modulus_m3).toBeGreaterThanOrEqual(worst.modulus_m3 * (1 - 1e-7))
+          }
+      }),
+      { numRuns: 40 },
+    )
   })
   it('cut square to the wall are never stronger than those cut along the axis', () => {
     const sites = [0, (2 * Math.PI) / 3, (4 * Math.PI) / 3].map((turn_rad) => ({ turn_rad, height_m: 0 }))

@@ -58,6 +58,8 @@ interface Hour {
   readonly wall: number
 }
 
+const NIGHT: Hour = { ground: 0, wall: 0 }
+
 const total = (hours: readonly Hour[]): number => hours.reduce((sum, h) => sum + h.ground, 0)
 
 /**
@@ -85,6 +87,7 @@ function hoursOf(plan: Plan, day: { readonly latitude_rad: number; readonly dayO
   const hours = Array.from({ length: HOURS }, (_, h) => {
     const at = (clock_s: number) => ({ ...day, clock_s, west_rad: 0, clockWest_rad: 0 })
     const Ra = sunAboveAirHour(at(h * HOUR_s))
+    if (!(Ra > 0)) return { open: NIGHT, half: NIGHT }
     const ground_W_m2 = clearSun({ sunAboveAir_W_m2: Ra, altitude_m: altitude })
     const rays = {
       ground_W_m2,
