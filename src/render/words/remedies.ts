@@ -74,10 +74,23 @@ function outcomeText(finding: Finding, remedy: Remedy, words: Words, shown: (q: 
   return fill(own, slots) + withinText(within, words, (value) => shown(quantity(value, gives.unit)))
 }
 
+/** What a person reads of a remedy, apart: the act with what comes of it, what is left, cured as well and brought to light. */
+export interface RemedyText {
+  readonly says: string
+  readonly leaves: string
+  readonly also: string
+  readonly reveals: string
+}
+
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** A proved remedy of a finding: what to do, what comes of it, and what else it cures or brings to light. */
-export function remedyText(finding: Finding, remedy: Remedy, words: Words, shown: (q: Quantity) => string): string {
+export function remedyTexts(
+  finding: Finding,
+  remedy: Remedy,
+  words: Words,
+  shown: (q: Quantity) => string,
+): RemedyText {
   const { phrases } = words
   const done = oneOf(acts([remedy, ...remedy.with], words), phrases['and']!)
   const whole =
@@ -86,10 +99,20 @@ export function remedyText(finding: Finding, remedy: Remedy, words: Words, shown
       : fill(words.remedies.comes, { acts: done, outcome: outcomeText(finding, remedy, words, shown) })
   const short = (ids: readonly string[]) =>
     [...new Set(ids)].map((id) => words.findings[id.split(' ')[0]!]?.short ?? id).join(', ')
-  return [
-    capital(whole),
-    ...(remedy.leaves === 'pass' ? [] : [phrases['leaves-watch']!]),
-    ...(remedy.alsoCures.length === 0 ? [] : [fill(phrases['also-cures']!, { list: short(remedy.alsoCures) })]),
-    ...(remedy.reveals.length === 0 ? [] : [fill(phrases['reveals']!, { list: short(remedy.reveals) })]),
-  ].join(' ')
+  return {
+    says: capital(whole),
+    leaves: remedy.leaves === 'pass' ? '' : phrases['leaves-watch']!,
+    also: remedy.alsoCures.length === 0 ? '' : fill(phrases['also-cures']!, { list: short(remedy.alsoCures) }),
+    reveals: remedy.reveals.length === 0 ? '' : fill(phrases['reveals']!, { list: short(remedy.reveals) }),
+  }
 }
+
+/** The same in one run of sentences, as the terminal and the paper tell it. */
+export function remedyText(finding: Finding, remedy: Remedy, words: Words, shown: (q: Quantity) => string): string {
+  const { says, leaves, also, reveals } = remedyTexts(finding, remedy, words, shown)
+  return [says, leaves, also, reveals].filter((text) => text !== '').join(' ')
+}
+
+/** What a remedy does, without what comes of it: a line of a log, a note over a drawing. */
+export const actsText = (remedy: Change & Pick<Remedy, 'with'>, words: Words): string =>
+  capital(oneOf(acts([remedy, ...remedy.with], words), words.phrases['and']!))

@@ -55,7 +55,7 @@ export function findingText(finding: Finding, words: Words, display: Display): F
     const sentence = told === '' || told.includes('{') ? asked : `${asked} ${told}`
     return { short: w.short, sentence, because, measured: '', remedies: [] }
   }
-  const shown = (q: Quantity) => (isHoleSize(finding.id) ? drillText(q, display) : shownText(q, display))
+  const shown = figureOf(finding.id, display)
   const measured = shown(finding.measured)
   const slots = {
     ...own,
@@ -76,6 +76,12 @@ function meantText(issue: Issue, words: Words): string {
   if (meant.length === 0) return ''
   return fill(words.phrases['did-you-mean']!, { list: oneOf(meant, words.phrases['or']!) })
 }
+
+/** A quantity of a finding as its sentences write it: a hole by its drill. */
+export const figureOf =
+  (id: string, display: Display) =>
+  (q: Quantity): string =>
+    isHoleSize(id) ? drillText(q, display) : shownText(q, display)
 
 /** What is wrong with a place of the plan document, and what to write there. */
 export function issueText(issue: Issue, words: Words): string {

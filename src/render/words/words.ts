@@ -72,6 +72,8 @@ export interface Words {
   readonly issues: Readonly<Record<IssueProblem, string>>
   /** Names of places in the plan, by path; lists without their index. */
   readonly places: Readonly<Record<string, string>>
+  /** Short names of fields, by path or key. */
+  readonly labels: Readonly<Record<string, string>>
   readonly phrases: Readonly<Record<string, string>>
   readonly remedies: RemedyWords
   readonly parts: PartWords

@@ -113,8 +113,26 @@ function noted(now: Sketch, part: string, note: string): Drawing {
   const at = now.places[part] ?? now.places['column'] ?? now.places['reservoir']
   if (at === undefined) return []
   const from: Point = [at[0] - 3, at[1] + 12]
-  const text = lettering([from[0], from[1] + 1], note, { size_mm: FIGURE_mm, anchor: 'middle', halo: true })
-  return [line(from, at, 'dimension'), text]
+  const said = broken(note)
+  const texts = said.map((text, i) => {
+    const y = from[1] + 1 + (said.length - 1 - i) * FIGURE_mm * 1.25
+    return lettering([from[0], y], text, { size_mm: FIGURE_mm, anchor: 'middle', halo: true })
+  })
+  return [line(from, at, 'dimension'), ...texts]
+}
+
+/** Letters of a line over a drawing. */
+const LINE_letters = 30
+
+/** Words in lines that stand over a drawing. */
+function broken(text: string): readonly string[] {
+  const lines: string[] = []
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1)
+    if (last !== undefined && last.length + 1 + word.length <= LINE_letters) lines.splice(-1, 1, `${last} ${word}`)
+    else lines.push(word)
+  }
+  return lines
 }
 
 export interface Change {

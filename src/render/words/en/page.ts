@@ -96,8 +96,6 @@ export const page = {
   'hold-change': 'Show it on the drawing',
   'let-go': 'Take it off the drawing',
   'cures-none': 'worsens none',
-  'cures-also': 'cures {list} as well, worsens none',
-  reveals: 'Lets be judged what could not be before, and fails: {list}.',
   before: 'before',
   after: 'after',
   // why
@@ -171,11 +169,10 @@ export const page = {
   'deed-set': '{place}: {from} → {to}',
   'deed-set-new': '{place}: {to}',
   'deed-removed': '{place}: {from} taken out',
-  'deed-remedy': '{place}: {from} → {to}, a proved change',
+  'deed-remedy': '{acts}, a proved change',
   'deed-opened': 'opened {name}',
   'deed-merged': 'taken from elsewhere',
   'deed-outside': 'changed outside this page',
-  nothing: 'nothing',
   'go-back-here': 'Back to here',
   // conflict
   'conflict-title': 'Two hands on one plan',

@@ -98,8 +98,6 @@ export const page: PageWords = {
   'hold-change': 'Verlo en el dibujo',
   'let-go': 'Quitarlo del dibujo',
   'cures-none': 'no empeora nada',
-  'cures-also': 'remedia también {list}, no empeora nada',
-  reveals: 'Deja juzgar lo que antes no se podía, y no cumple: {list}.',
   before: 'antes',
   after: 'después',
   // why
@@ -173,11 +171,10 @@ export const page: PageWords = {
   'deed-set': '{place}: {from} → {to}',
   'deed-set-new': '{place}: {to}',
   'deed-removed': '{place}: se quitó {from}',
-  'deed-remedy': '{place}: {from} → {to}, cambio comprobado',
+  'deed-remedy': '{acts}, cambio comprobado',
   'deed-opened': 'se abrió {name}',
   'deed-merged': 'tomado de otra parte',
   'deed-outside': 'cambiado fuera de esta página',
-  nothing: 'nada',
   'go-back-here': 'Volver aquí',
   // conflict
   'conflict-title': 'Dos manos en un plan',

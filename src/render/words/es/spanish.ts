@@ -20,6 +20,7 @@ import { structure } from './findings/structure.ts'
 import { templates } from './findings/templates.ts'
 import { water } from './findings/water.ts'
 import { issues } from './issues.ts'
+import { labels } from './labels.ts'
 import { parts } from './parts.ts'
 import { phrases } from './phrases.ts'
 import { places } from './places.ts'
@@ -53,6 +54,7 @@ export const spanish: Words = {
   findings,
   issues,
   places,
+  labels,
   remedies,
   phrases: { ...phrases, ...feedPhrases },
   parts,

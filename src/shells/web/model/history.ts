@@ -6,7 +6,14 @@ import type { PlanDocument } from '../../../plan/plan.ts'
 /** What a person did, as data; the sentence is made in the words. */
 export type Deed =
   | { readonly kind: 'set'; readonly path: string; readonly from: string; readonly to: string }
-  | { readonly kind: 'remedy'; readonly path: string; readonly from: string; readonly to: string }
+  | {
+      readonly kind: 'remedy'
+      readonly path: string
+      readonly from: string
+      readonly to: string
+      /** What was turned along with it. */
+      readonly with?: Remedy['with']
+    }
   | { readonly kind: 'opened' | 'merged' | 'outside'; readonly name: string }
 
 /** One undoable step: one section of the document before and after, or (`key` empty) the whole. */
@@ -112,7 +119,7 @@ export const withDocument = (history: History, document: PlanDocument, deed: Dee
 export function withCure(history: History, remedy: Remedy, at_ms: number): History {
   const { set: path, from, to } = remedy
   if (remedy.with.length === 0) return withChange(history, { path, value: to, from, at_ms }, 'remedy')
-  const deed: Deed = { kind: 'remedy', path, from: shown(from), to: shown(to) }
+  const deed: Deed = { kind: 'remedy', path, from: shown(from), to: shown(to), with: remedy.with }
   return withDocument(history, withRemedy(history.document, remedy), deed, at_ms)
 }
 

@@ -5,7 +5,6 @@ import { valueAt } from '../../../plan/patch.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 import type { LanguageTag } from '../../../render/words/language.ts'
 import type { First } from '../first.ts'
-import { label, say } from '../words.ts'
 import { ghostInWorker } from './engine.ts'
 import { createOpening, createSaving, resolveConflict } from './filing.ts'
 import { type Deed, type History, redo, undo, withChange, withCure, withDocument } from './history.ts'
@@ -45,13 +44,13 @@ export function createWorkbench(first: First) {
       if (finding) s.setPart(partOf(finding.at))
     })
 
-  const hold = async (key: string, remedy: Remedy | null): Promise<void> => {
+  /** A change held over the drawing; where it moves no line, `note` says it there. */
+  const hold = async (key: string, remedy: Remedy | null, note = ''): Promise<void> => {
     if (remedy === null) {
       s.setGhost(null)
       return
     }
     const then = withRemedy(s.document(), remedy)
-    const note = `${label(remedy.set)} → ${typeof remedy.to === 'boolean' ? say(remedy.to ? 'yes' : 'no') : remedy.to}`
     const over = await ghostInWorker(s.document(), then, s.asked(), { part: partOf(remedy.set), note })
     s.setGhost({ key, remedy, over })
   }

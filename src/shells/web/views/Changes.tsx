@@ -1,4 +1,6 @@
 import { For, Show } from 'solid-js'
+import type { Change } from '../../../findings/finding.ts'
+import { actsText } from '../../../render/words/remedies.ts'
 import { placeName } from '../../../render/words/sentences.ts'
 import { words } from '../language.ts'
 import { fieldAt } from '../model/fields.ts'
@@ -12,6 +14,16 @@ const placed = (path: string): string => {
   return name === path ? label(path, fieldAt(path)) : name
 }
 
+/** What was kept as text, as the remedy had it. */
+const typed = (text: string): string | boolean | null =>
+  text === '' ? null : text === 'true' || text === 'false' ? text === 'true' : text
+
+const changeOf = (deed: Extract<Deed, { kind: 'remedy' }>): Change => ({
+  set: deed.path,
+  from: typed(deed.from),
+  to: typed(deed.to),
+})
+
 /** A change in words. */
 export function deedText(deed: Deed): string {
   switch (deed.kind) {
@@ -20,7 +32,7 @@ export function deedText(deed: Deed): string {
       if (deed.from === '') return say('deed-set-new', { place: placed(deed.path), to: deed.to })
       return say('deed-set', { place: placed(deed.path), from: deed.from, to: deed.to })
     case 'remedy':
-      return say('deed-remedy', { place: placed(deed.path), from: deed.from || say('nothing'), to: deed.to })
+      return say('deed-remedy', { acts: actsText({ ...changeOf(deed), with: deed.with ?? [] }, words()) })
     default:
       return say(`deed-${deed.kind}`, { name: deed.name })
   }

@@ -1,7 +1,7 @@
 import { createMemo, createSignal, createUniqueId, For, type JSX, Match, Show, Switch } from 'solid-js'
 import type { Issue } from '../../../plan/issue.ts'
 import { pipeField } from '../../../plan/pipe.ts'
-import { placeName } from '../../../render/words/sentences.ts'
+import { actsText } from '../../../render/words/remedies.ts'
 import { firstExample } from '../examples.ts'
 import { words } from '../language.ts'
 import { adjustedInWorker } from '../model/engine.ts'
@@ -230,7 +230,7 @@ export function NewPlan() {
     setWorking(true)
     const name = `${answers().crops[0] ?? say('roots')}, ${answers().setting}`
     const { document, made } = await adjustedInWorker(drafted(firstExample, answers(), name))
-    const list = made.map((r) => `${placeName(r.set, words())} ${String(r.to)}`).join(', ')
+    const list = made.map((r) => actsText(r, words())).join('; ')
     await bench.takeUp(made.length === 0 ? document : { ...document, note: say('new-done', { list }) }, true)
   }
   return (
