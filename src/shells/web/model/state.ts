@@ -51,6 +51,8 @@ export function createState(example: PlanDocument) {
   const [searching, setSearching] = createSignal<{ readonly done: number; readonly of: number } | null>(null)
   const [order, setOrder] = createSignal<readonly string[]>([])
   const [part, setPart] = createSignal<PartId>('distributor')
+  /** The part whose findings stand in front: the part in hand, one picture later when it was just taken. */
+  const [front, setFront] = createSignal<PartId>('distributor')
   const [open, setOpen] = createSignal<string | null>(null)
   const [ghost, setGhost] = createSignal<Ghost | null>(null)
   const [slip, setSlip] = createSignal<Slip | null>(null)
@@ -91,7 +93,7 @@ export function createState(example: PlanDocument) {
       setEvaluated,
       setDrawn,
     },
-    ...{ remedies, setRemedies, searching, setSearching, order, setOrder, part, setPart, open, setOpen },
+    ...{ remedies, setRemedies, searching, setSearching, order, setOrder, part, setPart, front, setFront, open, setOpen },
     ...{ ghost, setGhost, slip, setSlip, wanted, setWanted, act, setAct, panel, setPanel, settings, findings, display },
     ...{ refused, setRefused },
     setSettings: (change: Partial<ReturnType<typeof settings>>) => setSettings({ ...settings(), ...change }),

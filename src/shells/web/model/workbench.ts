@@ -10,6 +10,7 @@ import { createOpening, createSaving, resolveConflict } from './filing.ts'
 import { type Deed, type History, redo, undo, withChange, withCure, withDocument } from './history.ts'
 import { createJudging } from './judging.ts'
 import { type PartId, partOf } from './parts.ts'
+import { pictured } from './pictured.ts'
 import type { Reason } from './reasons.ts'
 import { createState } from './state.ts'
 
@@ -29,19 +30,29 @@ export function createWorkbench(first: First) {
     saving.soon()
   }
 
-  const choose = (part: PartId): void =>
+  /** Fields and drawing first, the part's findings a picture later: no task of the page is to be long. */
+  const choose = (part: PartId): void => {
     batch(() => {
       s.setPart(part)
-      s.setOpen(s.order().find((key) => partOf(s.findings().get(key)?.at ?? '') === part) ?? null)
       s.setGhost(null)
     })
+    void pictured().then(() => {
+      if (s.part() !== part) return
+      batch(() => {
+        s.setFront(part)
+        s.setOpen(s.order().find((key) => partOf(s.findings().get(key)?.at ?? '') === part) ?? null)
+      })
+    })
+  }
 
   const openFinding = (key: string | null): void =>
     batch(() => {
       const finding = key === null ? undefined : s.findings().get(key)
       s.setOpen(key)
       s.setGhost(null)
-      if (finding) s.setPart(partOf(finding.at))
+      if (!finding) return
+      s.setPart(partOf(finding.at))
+      s.setFront(partOf(finding.at))
     })
 
   /** A change held over the drawing; where it moves no line, `note` says it there. */

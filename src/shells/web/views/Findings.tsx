@@ -20,16 +20,23 @@ function Sum() {
     (bench.evaluated()?.findings ?? []).filter((f) => f.verdict === verdict).length
   const open = () => (['fail', 'watch', 'unknown'] as const).filter((v) => count(v) > 0)
   return (
-    <p class="sum" data-why="fact:findings" aria-live="polite">
+    <p class="sum" aria-live="polite">
       <Show when={open().length > 0} fallback={bench.evaluated() ? say('sum-none') : say('computing')}>
-        <For each={open()}>
-          {(v, i) => (
-            <>
-              {i() > 0 ? ', ' : ''}
-              <b>{count(v)}</b> {say(`sum-${v}`)}
-            </>
-          )}
-        </For>
+        <button
+          type="button"
+          class="fig"
+          data-why="fact:findings"
+          onClick={(e) => bench.explain('fact:findings', e.currentTarget)}
+        >
+          <For each={open()}>
+            {(v, i) => (
+              <>
+                {i() > 0 ? ', ' : ''}
+                <b>{count(v)}</b> {say(`sum-${v}`)}
+              </>
+            )}
+          </For>
+        </button>
       </Show>
     </p>
   )
@@ -118,7 +125,7 @@ export function Findings() {
   const [unfolded, setUnfolded] = createSignal(false)
   const every = () => bench.order().filter((key) => bench.findings().has(key))
   const near = (key: string): boolean =>
-    bench.open() === key || partOf(bench.findings().get(key)?.at ?? '') === bench.part()
+    bench.open() === key || partOf(bench.findings().get(key)?.at ?? '') === bench.front()
   const shown = () => every().filter((key, i) => all() || i < FIRST || near(key))
   const numbered = (key: string): number => every().indexOf(key) + 1
   createComputed(on(shown, keepHand))

@@ -10,7 +10,10 @@ export function goToField(bench: Workbench, path: string): void {
   bench.setSlip(null)
   bench.setPanel(null)
   bench.setAct('draw')
-  if (bench.part() !== part) bench.setPart(part)
+  if (bench.part() !== part) {
+    bench.setPart(part)
+    bench.setFront(part)
+  }
   bench.setWanted(path)
   queueMicrotask(() => {
     const input = document.getElementById(fieldId(path))
