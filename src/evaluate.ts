@@ -157,6 +157,12 @@ export function evaluate(plan: Plan, options: EvaluateOptions = {}): Evaluation 
   return { facts, findings }
 }
 
+/** Facts of a plan, each computed when it is first read: for a question that needs a few of them, asked many times. */
+export function factsOnDemand(plan: Plan, options: EvaluateOptions = {}): Facts {
+  const named = Object.entries(job(plan, options)).map(([name, fact]) => [name, { get: fact, enumerable: true }])
+  return Object.defineProperties({}, Object.fromEntries(named)) as Facts
+}
+
 /** An evaluation of a document with every remedy proved by evaluating the changed document. */
 export interface ProvedEvaluation extends Evaluation {
   readonly issues: readonly Issue[]

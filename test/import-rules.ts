@@ -1,5 +1,5 @@
 /** Which way imports may point; ARCHITECTURE.md tells why. */
-const layers = ['kernel', 'tables', 'plan', 'findings', 'disciplines', 'journal', 'render', 'shells']
+const layers = ['kernel', 'tables', 'plan', 'findings', 'disciplines', 'journal', 'sensitivity', 'render', 'shells']
 const right = (i: number) => layers.slice(i + 1).map((l) => `^src/${l}/`)
 
 export const importRules = {
@@ -9,7 +9,10 @@ export const importRules = {
       severity: 'error',
       from: { path: `^src/${layer}/` },
       to: {
-        path: [...right(i), ...(layer === 'render' ? [] : ['^src/(evaluate|kept|index|equations)\\.ts$'])],
+        path: [
+          ...right(i),
+          ...(layer === 'render' || layer === 'sensitivity' ? [] : ['^src/(evaluate|kept|index|equations)\\.ts$']),
+        ],
         dependencyTypesNot: layer === 'journal' || layer === 'render' ? ['type-only'] : [],
       },
     })),
@@ -29,14 +32,17 @@ export const importRules = {
     {
       name: 'engine-touches-no-host',
       severity: 'error',
-      from: { path: '^src/(kernel|tables|plan|findings|disciplines|journal|render)/', pathNot: '\\.test\\.ts$' },
+      from: {
+        path: '^src/(kernel|tables|plan|findings|disciplines|journal|sensitivity|render)/',
+        pathNot: '\\.test\\.ts$',
+      },
       to: { dependencyTypes: ['core'] },
     },
     {
       name: 'engine-takes-only-listed-packages',
       comment: 'docs/decisions/0002-packages.md',
       severity: 'error',
-      from: { path: '^src/(kernel|tables|plan|findings|disciplines|journal)/', pathNot: '\\.test\\.ts$' },
+      from: { path: '^src/(kernel|tables|plan|findings|disciplines|journal|sensitivity)/', pathNot: '\\.test\\.ts$' },
       to: { path: 'node_modules', pathNot: 'node_modules/(quadprog)/' },
     },
     {

@@ -6,11 +6,13 @@ import { cuttingSources } from './sources/cutting.ts'
 import { geometrySources } from './sources/geometry.ts'
 import { heatSources } from './sources/heat.ts'
 import { practiceSources } from './sources/practice.ts'
+import { readingsSources } from './sources/readings.ts'
 import { standSources } from './sources/stand.ts'
 import { waterPathSources } from './sources/water-path.ts'
 
 export const sources = {
   ...practiceSources,
+  ...readingsSources,
   ...buildSources,
   ...cuttingSources,
   ...geometrySources,
