@@ -171,13 +171,13 @@ export function show(q: Quantity, display: Display): Shown {
   return { figure: figures(low, high, text), unit: display.units[style.unit] ?? printed[style.unit] ?? style.unit }
 }
 
-/** Both ends of a quantity as plain numbers in the unit in which it is shown, for a spreadsheet. */
+/** Both ends of a quantity as plain numbers in the unit in which it, or another beside it, is shown: for a spreadsheet. */
 export function plainFigures(
   q: Quantity,
   display: Display,
 ): { readonly ends: readonly number[]; readonly unit: string } {
   const both = ends(q)
-  const largest = Math.max(...both.map(Math.abs))
+  const largest = Math.max(...ends(beside).map(Math.abs))
   if (q.unit === 'share') return { ends: both.map((n) => n * 100), unit: '%' }
   if (q.unit === 'count' || q.unit === '1') return { ends: both, unit: '' }
   if (q.unit === 'money') return { ends: both, unit: display.currency }
@@ -196,3 +196,4 @@ export function shownText(q: Quantity, display: Display): string {
   const { figure, unit } = show(q, display)
   return unit === '' ? figure : unit === '°' ? `${figure}°` : `${figure} ${unit}`
 }
+  beside: Quantity = q,

@@ -62,6 +62,12 @@ export const feed = section('The nutrient solution.', {
         'Bag label: N, NO3-N, NH4-N, urea-N, P2O5, K2O, Ca, CaO, Mg, MgO, S, SO3, Fe, B …',
       ),
       pack: quantity('kg', { min: 0.001, max: 1000, example: '25 kg', about: 'Pack size.' }),
+      onHand: quantity('kg', {
+        min: 0,
+        max: 1000,
+        example: '400 g',
+        about: 'What is there of it, all packs together; one full pack where it is left out.',
+      }),
       price: number({ min: 0, max: 1e9, about: 'Price of the pack in the plan’s currency.' }),
       bottle: choice(['A', 'B', 'acid', 'none'], 'Stock bottle it must go into, where that is fixed.'),
     }),

@@ -2,6 +2,7 @@ import { isKnown } from '../../plan/known.ts'
 import type { Column } from '../paper/table.ts'
 import { partRow } from '../sheets/parts.ts'
 import { materialText, patternTexts } from '../tables/cuts.ts'
+import { packsText, packTexts } from '../tables/packs.ts'
 import { toolText, totalText } from '../tables/parts.ts'
 import { type Given, heading, text, ticks } from './input.ts'
 import type { Block, Chapter } from './model.ts'
@@ -17,6 +18,9 @@ function list(g: Given): readonly Block[] {
     const r = partRow(g.sheet, p)
     return [r.name, r.size, r.count, r.spares, ...(priced ? [r.price] : [])]
   })
+  const packs = packTexts(g.facts.nutrients, g.words, g.display)
+  const packRows = packs.map((r) => [r.name, r.size, r.count, '', ...(priced ? [r.price] : [])])
+  const sums = [totalText(parts.known, g.words, g.display), packsText(g.facts.nutrients, g.words, g.display)]
   const columns = [
     words(g.tell('col-part')),
     words(g.tell('col-size')),
@@ -27,8 +31,8 @@ function list(g: Given): readonly Block[] {
   const remarks = parts.known.parts.map((p) => partRow(g.sheet, p)).filter((r) => r.remark !== '')
   return [
     heading(g.tell('parts-parts')),
-    { kind: 'table', id: 'parts', columns, rows, ticked: true },
-    ...(priced ? [text(totalText(parts.known, g.words, g.display), 'quiet')] : []),
+    { kind: 'table', id: 'parts', columns, rows: [...rows, ...packRows], ticked: true },
+    ...(priced ? [text(sums.filter((s) => s !== '').join(' '), 'quiet')] : []),
     ...(remarks.length === 0 ? [] : [text(remarks.map((r) => `${r.name}: ${r.remark}.`).join(' '), 'quiet')]),
     heading(g.tell('parts-tools')),
     {

@@ -5,6 +5,7 @@ import { decimals } from '../display.ts'
 import type { Drawing } from '../drawing/primitives.ts'
 import { type Column, table } from '../paper/table.ts'
 import { paragraph, subheading } from '../paper/words.ts'
+import { packsText, packTexts } from '../tables/packs.ts'
 import { choiceName } from '../words/sentences.ts'
 import { topLeft, widthOf } from './compose.ts'
 import type { Context, Draft, Drafted } from './context.ts'
@@ -80,6 +81,9 @@ function partsTable(c: Context, facts: PartsFacts) {
   const total = facts.total
   const money = (n: number) => decimals(n, 2, c.display.decimal)
   const sum = c.say('parts-sum', {
+  const packs = packTexts(c.facts.nutrients, c.words, c.display)
+  const packRows = packs.map((r) => [r.name, r.size, r.count, '', '', ...(priced ? [r.price] : [])])
+  const packSum = packsText(c.facts.nutrients, c.words, c.display)
     sum: money(total.known_money),
     currency: facts.currency ?? '',
     spares: money(total.spares_money),
@@ -89,7 +93,7 @@ function partsTable(c: Context, facts: PartsFacts) {
     facts.joints === null || facts.joints.area_m2 === 0
       ? ''
       : ` ${c.say('parts-joints', { area: areaText(c, facts.joints.area_m2) })}`
-  return { columns, rows, closing: `${sum}.${joints}` }
+  return { columns, rows: [...rows, ...packRows], closing: `${sum}.${joints}${packSum === '' ? '' : ` ${packSum}`}` }
 }
 
 /** Tables one under the other, over as many pages as their rows take. */

@@ -5,8 +5,10 @@ import { weakTexts } from '../tables/feed.ts'
 import { orderLines } from '../tables/feed-order.ts'
 import { refillText } from '../tables/feed-running.ts'
 import { figure, mm } from '../tables/figures.ts'
+import { packCells } from '../tables/packs.ts'
 import { partsCsv } from '../tables/parts-csv.ts'
 import { runningTables } from '../tables/running-csv.ts'
+import { fill } from '../words/fill.ts'
 import { choiceName } from '../words/place-names.ts'
 import { context, type SheetInput } from './context.ts'
 import { levelsOf } from './marking.ts'
@@ -41,7 +43,7 @@ function parts(input: SheetInput): readonly PlainFile[] {
   const line = (r: PartRow) =>
     `[ ] ${r.count} × ${r.name}${r.size === '' ? '' : ` (${r.size})`}${r.spares === '' ? '' : ` + ${r.spares}`}${r.remark === '' ? '' : `: ${r.remark}`}`
   return [
-    { name: 'parts.csv', text: partsCsv(facts.known, input.words) },
+    { name: 'parts.csv', text: partsCsv(facts.known, input.facts.nutrients, input.words) },
     { name: 'parts.txt', text: `${facts.known.parts.map((p) => line(partRow(c, p))).join('\n')}\n` },
   ]
 }
@@ -61,6 +63,13 @@ function steps(input: SheetInput): readonly PlainFile[] {
     ].join('\n')
   })
   return [{ name: 'steps.txt', text: `${text.join('\n\n')}\n` }]
+}
+
+/** What there is on the shelf against batch and bottles. */
+function packs({ facts, plan, words }: SheetInput): readonly PlainFile[] {
+  const rows = packCells(facts.nutrients, words)
+  const head = words.csv.packs.map((h) => fill(h, { money: plan.prices?.currency ?? words.csv.money }))
+  return rows.length === 0 ? [] : [{ name: 'packs.csv', text: csv(head, rows, words.decimal) }]
 }
 
 /** Doses of the batch for a spreadsheet, and its order of mixing. */
@@ -85,6 +94,7 @@ function batch(input: SheetInput): readonly PlainFile[] {
   const said = [...weakTexts(facts.known, words, display), ...lines, refillText(facts.known, words)]
   return [
     { name: 'batch.csv', text: csv(words.csv.batch, rows, words.decimal) },
+    ...packs(input),
     { name: 'batch.txt', text: `${said.filter((t) => t !== '').join('\n')}\n` },
   ]
 }

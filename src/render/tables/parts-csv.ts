@@ -1,3 +1,4 @@
+import type { NutrientsFacts } from '../../disciplines/nutrients/index.ts'
 import type { Part, PartsFacts } from '../../disciplines/parts/index.ts'
 import type { Quantity } from '../../kernel/units.ts'
 import { fill } from '../words/fill.ts'
@@ -5,6 +6,7 @@ import { choiceName } from '../words/place-names.ts'
 import type { Words } from '../words/words.ts'
 import { type Cell, csv } from './csv.ts'
 import { figure, mm, most } from './figures.ts'
+import { boughtPacks } from './packs.ts'
 
 const lengthOf = (p: Part, ...names: readonly string[]): Cell => {
   const q = names.map((n) => p.sizes[n]).find((s) => s?.unit === 'm')
@@ -17,8 +19,16 @@ function countOf(q: Quantity, words: Words): readonly [number, string] {
   return [figure(most(q), 3), q.unit === 'm' ? 'm' : words.csv.pieces]
 }
 
-/** The parts list: one line a part, sizes in millimetres, prices in the plan's currency. */
-export function partsCsv(facts: PartsFacts, words: Words): string {
+/** Packs to buy for the feed, as lines under the parts. */
+const packRows = (feed: Pick<NutrientsFacts, 'packs'>, words: Words): Cell[][] =>
+  boughtPacks(feed).map(({ id, size, count, unit_money, price_money }) => [
+    ...['pack', choiceName(id, words), words.parts.kinds['consumable']!, size, count, words.csv.pieces, 0],
+    ...[null, null, null, null, '', unit_money, price_money === null ? null : figure(price_money, 2)],
+    ...[words.tables['shop'] ?? choiceName('shop', words), '', null],
+  ])
+
+/** The parts list: one line a part, sizes in millimetres, prices in the plan's currency; packs for the feed last. */
+export function partsCsv(facts: PartsFacts, feed: Pick<NutrientsFacts, 'packs'>, words: Words): string {
   const money = facts.currency ?? words.csv.money
   const header = words.csv.parts.map((heading) => fill(heading, { money }))
   const rows = facts.parts.map((p): Cell[] => [
@@ -39,5 +49,5 @@ export function partsCsv(facts: PartsFacts, words: Words): string {
     p.steps.map((s) => words.steps.titles[s] ?? s).join('; '),
     words.parts.remarks[p.id] ?? null,
   ])
-  return csv(header, rows, words.decimal)
+  return csv(header, [...rows, ...packRows(feed, words)], words.decimal)
 }

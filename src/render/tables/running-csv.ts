@@ -33,8 +33,11 @@ function findingRow(f: Finding, { words, display }: Given): Cell[] {
   const text = findingText(f, words, display)
   const own = f.measured === null ? null : plainFigures(f.measured, display)
   const limits: Band = f.verdict === 'watch' && Object.keys(f.want).length > 0 ? f.want : { ...f.want, ...f.must }
+  // In the unit of the number: a limit of grams beside a number of kilograms would be read as kilograms.
   const limit = (n: number | undefined): Cell =>
-    n === undefined || f.measured === null ? null : told(plainFigures(quantity(n, f.measured.unit), display).ends[0]!)
+    n === undefined || f.measured === null
+      ? null
+      : told(plainFigures(quantity(n, f.measured.unit), display, f.measured).ends[0]!)
   return [
     f.id,
     text.short,

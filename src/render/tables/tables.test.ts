@@ -100,7 +100,7 @@ describe.each(documents)('tables of %s', (name, document) => {
   it('knows parts and steps', () => expect([parts === null, build === null]).toEqual([false, false]))
 
   it('writes every part on a line of its own, with its price', () => {
-    const [header, ...rows] = read(partsCsv(parts!, english))
+    const [header, ...rows] = read(partsCsv(parts!, facts.nutrients, english))
     expect(rows.map((r) => r[0])).toEqual(parts!.parts.map((p) => p.id))
     const price = header!.findIndex((h) => h.startsWith('price ('))
     const sum = rows

@@ -1,5 +1,6 @@
 import type { IssueProblem } from '../../plan/issue.ts'
 import type { FeedViewWords } from './en/feed-views.ts'
+import type { SensitivityWords } from './en/sensitivity.ts'
 import type { StandChartWords } from './en/stand-charts.ts'
 import type { WaterPathWords } from './en/water-path.ts'
 import type { RemedyWords } from './remedies.ts'
@@ -44,6 +45,7 @@ export interface CsvWords {
   readonly fromTop: readonly string[]
   readonly marksOnTape: readonly string[]
   readonly batch: readonly string[]
+  readonly packs: readonly string[]
   readonly cuts: readonly string[]
   readonly parts: readonly string[]
   readonly findings: readonly string[]
@@ -85,5 +87,6 @@ export interface Words {
   readonly csv: CsvWords
   readonly waterPath: WaterPathWords
   readonly standCharts: StandChartWords
+  readonly sensitivity: SensitivityWords
   readonly feedViews: FeedViewWords
 }

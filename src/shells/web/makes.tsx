@@ -28,7 +28,7 @@ export const makeList: readonly MakeOf[] = [
   {
     id: 'parts',
     exists: ({ facts }) => 'known' in facts.parts,
-    view: ({ facts }) => ('known' in facts.parts ? <Parts parts={facts.parts.known} /> : null),
+    view: ({ facts }) => ('known' in facts.parts ? <Parts parts={facts.parts.known} feed={facts} /> : null),
   },
   {
     id: 'steps',

@@ -7,6 +7,10 @@ export const csvWords: CsvWords = {
   fromTop: ['mm from top'],
   marksOnTape: ['on the tape', 'off mm', 'mm round from line 1'],
   batch: ['product', 'weigh g', 'exact g', 'or mL', 'weak stock g in 1 L', 'of it mL'],
+  packs: [
+    ...['product', 'there in all (g)', 'used up by a batch (g)', 'to begin with (g)', 'stock bottles (g)'],
+    ...['batches it lasts', 'missing (g)', 'pack (g)', 'packs to buy', 'price ({money})'],
+  ],
   cuts: [
     ...['material', 'pipe', 'length no.', 'length (mm)', 'from', 'piece', 'piece length (mm)', 'from (mm)', 'to (mm)'],
     ...['turned', 'end', 'saw from square (deg)', 'left over on this length (mm)'],

@@ -194,6 +194,7 @@ export const labels: Readonly<Record<string, string>> = {
   density: 'density',
   label: 'on the bag',
   pack: 'pack',
+  onHand: 'there in all',
   price: 'price',
   bottle: 'bottle',
   storage: 'coldest shelf',

@@ -29,6 +29,8 @@ export const places: Readonly<Record<string, string>> = {
   'feed/pH': 'the pH wanted',
   'feed/conductivity': 'the conductivity expected',
   'feed/shelf': 'the shelf',
+  'feed/shelf/pack': 'the pack of a product',
+  'feed/shelf/onHand': 'what is there of a product',
   'feed/shelf/price': 'the price of a product',
   'feed/shelf/bottle': 'the bottle of a product',
   'feed/stock/strength': 'the strength of the stock',

@@ -16,6 +16,8 @@ export const tableWords: Readonly<Record<string, string>> = {
   yes: 'yes',
   no: 'no',
   'not-said': '?',
+  'packs-sum': 'Packs for the feed come to {sum} more.',
+  'packs-last': 'Of what is on the shelf {name} runs out first: {held} are {batches} batches.',
   total: 'Together {sum}, spares {spares} more; {count} without a price: {list}.',
   'total-whole': 'Together {sum}, spares {spares} more.',
   material: 'Material',

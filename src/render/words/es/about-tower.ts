@@ -121,6 +121,8 @@ export const aboutTower: Readonly<Record<string, string>> = {
   'Density of a liquid.': 'Densidad de un líquido.',
   'Share by mass.': 'Parte en masa.',
   'Pack size.': 'Tamaño del envase.',
+  'What is there of it, all packs together; one full pack where it is left out.':
+    'Lo que hay en total, sumando los envases; un envase entero si se omite.',
   'Price of the pack in the plan’s currency.': 'Precio del envase en la moneda del plan.',
   'Stock bottle it must go into, where that is fixed.':
     'Botella de solución madre en la que debe ir, donde está fijado.',

@@ -7,6 +7,16 @@ export const csvWords: CsvWords = {
   fromTop: ['mm desde arriba'],
   marksOnTape: ['en la cinta', 'error mm', 'mm alrededor desde línea 1'],
   batch: ['producto', 'pesar g', 'exacto g', 'o mL', 'solución débil g en 1 L', 'de ella mL'],
+  packs: [
+    ...[
+      'producto',
+      'hay en total (g)',
+      'gasta una preparación (g)',
+      'para empezar (g)',
+      'botellas de solución madre (g)',
+    ],
+    ...['preparaciones que alcanza', 'falta (g)', 'envase (g)', 'envases por comprar', 'precio ({money})'],
+  ],
   cuts: [
     ...['material', 'tubo', 'barra n.º', 'barra (mm)', 'origen', 'pieza', 'largo de pieza (mm)', 'desde (mm)'],
     ...['hasta (mm)', 'girada', 'extremo', 'sierra desde escuadra (grados)', 'sobrante de esta barra (mm)'],

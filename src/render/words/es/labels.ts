@@ -194,6 +194,7 @@ export const labels: Readonly<Record<string, string>> = {
   density: 'densidad',
   label: 'en el saco',
   pack: 'envase',
+  onHand: 'hay en total',
   price: 'precio',
   bottle: 'botella',
   storage: 'estante más frío',

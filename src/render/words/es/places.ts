@@ -30,6 +30,8 @@ export const places: Readonly<Record<string, string>> = {
   'feed/pH': 'el pH deseado',
   'feed/conductivity': 'la conductividad esperada',
   'feed/shelf': 'los productos',
+  'feed/shelf/pack': 'el envase de un producto',
+  'feed/shelf/onHand': 'lo que hay de un producto',
   'feed/shelf/price': 'el precio de un producto',
   'feed/shelf/bottle': 'la botella de un producto',
   'feed/stock/strength': 'la concentración de la solución madre',

@@ -16,6 +16,8 @@ export const tableWords: Readonly<Record<string, string>> = {
   yes: 'sí',
   no: 'no',
   'not-said': '?',
+  'packs-sum': 'Los envases para la solución suman {sum} más.',
+  'packs-last': 'De lo que hay, lo primero que se acaba es {name}: {held} son {batches} preparaciones.',
   total: 'En total {sum}, repuestos {spares} más; {count} sin precio: {list}.',
   'total-whole': 'En total {sum}, repuestos {spares} más.',
   material: 'Material',

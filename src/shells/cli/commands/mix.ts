@@ -18,6 +18,7 @@ import {
 } from '../../../render/tables/feed.ts'
 import { orderLines } from '../../../render/tables/feed-order.ts'
 import { refillText, runningText } from '../../../render/tables/feed-running.ts'
+import { lastsText } from '../../../render/tables/packs.ts'
 import { textTable } from '../../../render/tables/text.ts'
 import { findingText } from '../../../render/words/sentences.ts'
 import { displayOf } from '../display.ts'
@@ -65,6 +66,7 @@ function sheet(plan: Plan, facts: NutrientsFacts, batch: BatchFacts, more: boole
     ...stockTexts(facts, plan.feed?.stock?.volume_m3 ?? null, language().words, display),
     costText(batch, language().words, display),
     cheapestText(batch, language().words, display),
+    lastsText(facts, language().words, display),
     runningText(facts, language().words, display),
     refillText(batch, language().words),
     ...(more ? gainTexts(batch, language().words) : []),

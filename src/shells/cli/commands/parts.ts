@@ -1,5 +1,6 @@
 import { evaluate } from '../../../evaluate.ts'
 import { isKnown } from '../../../plan/known.ts'
+import { packsText, packTexts } from '../../../render/tables/packs.ts'
 import { partTexts, toolText, totalText } from '../../../render/tables/parts.ts'
 import { partsCsv } from '../../../render/tables/parts-csv.ts'
 import { textTable } from '../../../render/tables/text.ts'
@@ -30,7 +31,7 @@ export const parts: CommandOf = {
     }
     const list = facts.parts.known
     if (options['csv']) {
-      out(partsCsv(list, language().words))
+      out(partsCsv(list, facts.nutrients, language().words))
       return code
     }
     const display = displayOf(read.plan)
@@ -44,12 +45,13 @@ export const parts: CommandOf = {
     ] as const
     const rows = partTexts(list, language().words, display)
     out(
-      textTable(
-        columns,
-        rows.map((r) => [r.name, r.count, r.spares, r.price, r.size]),
-      ),
+      textTable(columns, [
+        ...rows.map((r) => [r.name, r.count, r.spares, r.price, r.size]),
+        ...packTexts(facts.nutrients, language().words, display).map((r) => [r.name, r.count, '', r.price, r.size]),
+      ]),
     )
-    out(`\n${totalText(list, language().words, display)}\n`)
+    const sums = [totalText(list, language().words, display), packsText(facts.nutrients, language().words, display)]
+    out(`\n${sums.filter((s) => s !== '').join(' ')}\n`)
     const tools = list.tools.map((tool) => toolText(tool, language().words))
     const heads = [
       { heading: t['tool']!, align: 'words' },

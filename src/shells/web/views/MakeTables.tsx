@@ -1,8 +1,10 @@
 import { For, Show } from 'solid-js'
 import type { BuildFacts } from '../../../disciplines/build/index.ts'
 import type { CutsFacts } from '../../../disciplines/cuts/index.ts'
+import type { NutrientsFacts } from '../../../disciplines/nutrients/index.ts'
 import type { PartsFacts } from '../../../disciplines/parts/index.ts'
 import { materialText, patternTexts } from '../../../render/tables/cuts.ts'
+import { packsText, packTexts } from '../../../render/tables/packs.ts'
 import { partTexts, totalText } from '../../../render/tables/parts.ts'
 import { stepTexts } from '../../../render/tables/steps.ts'
 import { words } from '../language.ts'
@@ -51,7 +53,7 @@ export function Cuts(props: { readonly cuts: CutsFacts }) {
 /** The price of a part, where the plan has a field for it. */
 const priceWhy = (id: string): Reason => (fieldAt(`prices/${id}`) ? ofField(`prices/${id}`) : ofFact('parts'))
 
-export function Parts(props: { readonly parts: PartsFacts }) {
+export function Parts(props: { readonly parts: PartsFacts; readonly feed: Pick<NutrientsFacts, 'packs'> }) {
   const bench = useBench()
   return (
     <section>
@@ -79,10 +81,29 @@ export function Parts(props: { readonly parts: PartsFacts }) {
               </tr>
             )}
           </For>
+          <For each={packTexts(props.feed, words(), bench.display())}>
+            {(p) => (
+              <tr>
+                <th scope="row">
+                  {p.name}{' '}
+                  <span class="src">
+                    <Numbered text={p.size} why={ofField('feed/shelf')} />
+                  </span>
+                </th>
+                <td>
+                  <Numbered text={p.count} why={ofField('feed/shelf')} />
+                </td>
+                <td>
+                  <Numbered text={p.price} why={ofField('feed/shelf')} />
+                </td>
+              </tr>
+            )}
+          </For>
         </tbody>
       </NumberTable>
       <p class="src" ref={roving}>
-        <Numbered text={totalText(props.parts, words(), bench.display())} why={ofFact('parts')} />
+        <Numbered text={totalText(props.parts, words(), bench.display())} why={ofFact('parts')} />{' '}
+        <Numbered text={packsText(props.feed, words(), bench.display())} why={ofField('feed/shelf')} />
       </p>
     </section>
   )

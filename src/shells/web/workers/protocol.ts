@@ -43,6 +43,8 @@ export interface Evaluated extends Evaluation {
 
 /** Facts that the page itself reads; what only drawings need stays with the worker that draws them. */
 export interface PageFacts extends Pick<Facts, 'layout' | 'cuts' | 'build' | 'parts'> {
+  /** Packs of the shelf against batch and bottles. */
+  readonly packs: Facts['nutrients']['packs']
   /** How far a stub's mouth stands out from the column's middle. */
   readonly mouthReach_m: number | null
   /** Of the water as blended, and of the batch as weighed; null where not known. */

@@ -8,6 +8,7 @@ export function told({ facts, ...rest }: Evaluated): Told {
     ...rest,
     facts: {
       ...{ layout, cuts, build, parts },
+      packs: nutrients.packs,
       mouthReach_m: isKnown(templates) ? templates.known.stub.mouthReach_m : null,
       alkalinity_eq_m3: orNull(nutrients.blend)?.alkalinity_eq_m3 ?? null,
       conductivity_S_m: orNull(nutrients.batch)?.predicted.conductivity_S_m ?? null,

@@ -157,6 +157,15 @@ const batch: Readonly<Record<string, FindingWords>> = {
     fail: '{measured} doses are too small for the scale.',
     because: 'A dose of few steps is wrong by many per cent, and traces turn to poison soon.',
   },
+  'nutrients/pack': {
+    short: 'Enough on the shelf',
+    pass: '{measured} of {name} are there; a batch uses {dose}, and they last for {batches} batches.',
+    watch:
+      '{measured} of {name} are enough for a batch ({batch}), and short by {short} of filling the stock bottles as well, which take {bottles}.',
+    fail: '{measured} of {name} are there and a batch takes {batch}: {short} are missing, the stock bottles counted in.',
+    unknown: 'So it is not known how long {list} will last.',
+    because: 'A batch that lacks a salt is another recipe, and the shop is not open on the day of the dump.',
+  },
   'nutrients/acid-phosphorus': {
     short: 'Phosphorus by the acid',
     pass: '{acid} alone would bring {measured} of phosphorus while it takes {alkalinity}; that fits.',

@@ -158,6 +158,16 @@ const batch: Readonly<Record<string, FindingWords>> = {
     fail: '{measured} dosis son demasiado pequeñas para la balanza.',
     because: 'Una dosis de pocos pasos yerra por muchos por ciento, y los oligoelementos pronto se vuelven veneno.',
   },
+  'nutrients/pack': {
+    short: 'Producto suficiente',
+    pass: 'Hay {measured} de {name}; una preparación gasta {dose}, y alcanza para {batches} preparaciones.',
+    watch:
+      '{measured} de {name} alcanzan para una preparación ({batch}), y faltan {short} para llenar además las botellas de solución madre, que llevan {bottles}.',
+    fail: 'Hay {measured} de {name} y una preparación lleva {batch}: faltan {short}, contando las botellas de solución madre.',
+    unknown: 'Por eso no se sabe cuánto durará {list}.',
+    because:
+      'Una preparación a la que le falta una sal es otra receta, y la tienda no está abierta el día del vaciado.',
+  },
   'nutrients/acid-phosphorus': {
     short: 'Fósforo por el ácido',
     pass: '{acid} solo traería {measured} de fósforo al neutralizar {alkalinity}; encaja.',
