@@ -175,6 +175,7 @@ export function show(q: Quantity, display: Display): Shown {
 export function plainFigures(
   q: Quantity,
   display: Display,
+  beside: Quantity = q,
 ): { readonly ends: readonly number[]; readonly unit: string } {
   const both = ends(q)
   const largest = Math.max(...ends(beside).map(Math.abs))
@@ -196,4 +197,3 @@ export function shownText(q: Quantity, display: Display): string {
   const { figure, unit } = show(q, display)
   return unit === '' ? figure : unit === '°' ? `${figure}°` : `${figure} ${unit}`
 }
-  beside: Quantity = q,

@@ -78,12 +78,12 @@ function partsTable(c: Context, facts: PartsFacts) {
     const r = partRow(c, p)
     return [r.name, r.size, r.count, r.spares, r.instead, ...(priced ? [r.price] : [])]
   })
-  const total = facts.total
-  const money = (n: number) => decimals(n, 2, c.display.decimal)
-  const sum = c.say('parts-sum', {
   const packs = packTexts(c.facts.nutrients, c.words, c.display)
   const packRows = packs.map((r) => [r.name, r.size, r.count, '', '', ...(priced ? [r.price] : [])])
   const packSum = packsText(c.facts.nutrients, c.words, c.display)
+  const total = facts.total
+  const money = (n: number) => decimals(n, 2, c.display.decimal)
+  const sum = c.say('parts-sum', {
     sum: money(total.known_money),
     currency: facts.currency ?? '',
     spares: money(total.spares_money),
