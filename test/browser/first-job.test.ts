@@ -22,9 +22,23 @@ const planOf = (folder: string) => {
   return name === undefined ? null : (JSON.parse(readFileSync(join(folder, name), 'utf8')) as Record<string, never>)
 }
 
-async function fresh(): Promise<Watched> {
+interface Desk {
+  readonly width: number
+  readonly height: number
+  readonly colorScheme: 'light' | 'dark'
+}
+
+const desk: Desk = { width: 1440, height: 900, colorScheme: 'light' }
+/** A phone upright, a tablet, a wide screen. */
+const desks: readonly Desk[] = [
+  { width: 320, height: 640, colorScheme: 'dark' },
+  { width: 768, height: 1024, colorScheme: 'light' },
+  { width: 1920, height: 1080, colorScheme: 'dark' },
+]
+
+async function fresh({ colorScheme, ...viewport }: Desk = desk): Promise<Watched> {
   const own = await served()
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, acceptDownloads: true })
+  const context = await browser.newContext({ viewport, colorScheme, acceptDownloads: true })
   const w = await watched(context)
   await opened(w.page, own.url)
   return Object.assign(w, {
@@ -61,8 +75,8 @@ async function openCurable(page: Page, press: (index: number) => Promise<void>):
 }
 
 describe('the first job', () => {
-  it('is done by mouse', async () => {
-    const w = (await fresh()) as Fresh
+  it.each([desk, ...desks])('is done by mouse, $colorScheme, $width wide', async (on) => {
+    const w = (await fresh(on)) as Fresh
     const { page } = w
     await openCurable(page, (i) => page.locator('.f .head').nth(i).click())
     const before = await page.locator('.sum').innerText()
@@ -105,15 +119,28 @@ describe('the first job', () => {
     await w.end()
   })
 
-  it('is done by keyboard alone', async () => {
-    const w = (await fresh()) as Fresh
+  it.each([desk, ...desks])('is done by keyboard alone, $colorScheme, $width wide', async (on) => {
+    const w = (await fresh(on)) as Fresh
     const { page } = w
     const tabTo = async (selector: string): Promise<void> => {
-      for (let i = 0; i < 300; i++) {
+      for (let i = 0; i < 400; i++) {
         await page.keyboard.press('Tab')
         if (await page.evaluate((s) => document.activeElement?.matches(s) ?? false, selector)) return
       }
       throw new Error(`Tab never came to ${selector}`)
+    }
+    /** Into the loop, where one part is a stop, and round it by the arrows. */
+    const choosePart = async (part: string): Promise<void> => {
+      await tabTo('.loop a')
+      for (let i = 0; i < 12; i++) {
+        if (await page.evaluate((p) => document.activeElement?.getAttribute('data-part') === p, part)) break
+        await page.keyboard.press('ArrowDown')
+      }
+      await page.keyboard.press('Enter')
+      await page.waitForFunction(
+        (p) => document.querySelector(`.loop a[data-part="${p}"]`)?.getAttribute('aria-current') !== null,
+        part,
+      )
     }
     await tabTo('.loop a[data-part="distributor"]')
     await page.keyboard.press('ArrowDown')
@@ -124,9 +151,8 @@ describe('the first job', () => {
     await page.keyboard.press('ArrowDown')
     await page.keyboard.press('ArrowDown')
 
-    await tabTo('.f .head')
     await openCurable(page, async (i) => {
-      await page.locator('.f .head').nth(i).focus()
+      await tabTo(`.f:nth-child(${i + 1}) .head`)
       await page.keyboard.press('Enter')
     })
     await tabTo('.f.open .rem .do')
@@ -134,8 +160,7 @@ describe('the first job', () => {
     await page.keyboard.press('Enter')
     await page.waitForFunction((was) => document.querySelector<HTMLElement>('.sum')?.innerText !== was, changes)
 
-    await page.locator('.loop a[data-part="column"]').focus()
-    await page.keyboard.press('Enter')
+    await choosePart('column')
     await tabTo('#field-column-sites-pitch')
     const was = await pitch(page)
     await page.keyboard.press('ArrowUp')
@@ -151,9 +176,8 @@ describe('the first job', () => {
     await page.reload()
     await page.waitForSelector('.sheet .live')
     await page.waitForFunction(() => document.querySelector('#drawing')?.getAttribute('aria-busy') === 'false')
-    await page.locator('body').press('Control+Shift+z')
-    await page.locator('.loop a[data-part="column"]').focus()
-    await page.keyboard.press('Enter')
+    await page.keyboard.press('Control+Shift+z')
+    await choosePart('column')
     expect(await pitch(page)).toBe('171 mm')
     await savedState(page)
 
