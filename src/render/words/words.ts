@@ -1,5 +1,6 @@
 import type { IssueProblem } from '../../plan/issue.ts'
 import type { FeedViewWords } from './en/feed-views.ts'
+import type { SensitivityWords } from './en/sensitivity.ts'
 import type { StandChartWords } from './en/stand-charts.ts'
 import type { WaterPathWords } from './en/water-path.ts'
 import type { RemedyWords } from './remedies.ts'
@@ -86,5 +87,6 @@ export interface Words {
   readonly csv: CsvWords
   readonly waterPath: WaterPathWords
   readonly standCharts: StandChartWords
+  readonly sensitivity: SensitivityWords
   readonly feedViews: FeedViewWords
 }

@@ -10,6 +10,7 @@ import { mix } from './commands/mix.ts'
 import { fresh } from './commands/new.ts'
 import { parts } from './commands/parts.ts'
 import { schema } from './commands/schema.ts'
+import { sensitivityCommand } from './commands/sensitivity.ts'
 import { serve } from './commands/serve.ts'
 import { sheets } from './commands/sheets.ts'
 import { solids } from './commands/solids.ts'
@@ -32,6 +33,7 @@ const commands: readonly CommandOf[] = [
   fresh,
   check,
   explain,
+  sensitivityCommand,
   cuts,
   parts,
   steps,

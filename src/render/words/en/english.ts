@@ -21,6 +21,7 @@ import { parts } from './parts.ts'
 import { phrases } from './phrases.ts'
 import { places } from './places.ts'
 import { remedies } from './remedies.ts'
+import { sensitivityWords } from './sensitivity.ts'
 import { standChartWords } from './stand-charts.ts'
 import { steps } from './steps.ts'
 import { tableWords } from './tables.ts'
@@ -59,5 +60,6 @@ export const english: Words = {
   csv: csvWords,
   waterPath: waterPathWords,
   standCharts: standChartWords,
+  sensitivity: sensitivityWords,
   feedViews: feedViewWords,
 }

@@ -25,6 +25,7 @@ import { parts } from './parts.ts'
 import { phrases } from './phrases.ts'
 import { places } from './places.ts'
 import { remedies } from './remedies.ts'
+import { sensitivityWords } from './sensitivity.ts'
 import { standChartWords } from './stand-charts.ts'
 import { steps } from './steps.ts'
 import { tableWords } from './tables.ts'
@@ -64,5 +65,6 @@ export const spanish: Words = {
   csv: csvWords,
   waterPath: waterPathWords,
   standCharts: standChartWords,
+  sensitivity: sensitivityWords,
   feedViews: feedViewWords,
 }
