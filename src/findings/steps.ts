@@ -7,6 +7,17 @@ import type { PlanDocument } from '../plan/plan.ts'
 /** A length that nearly every plan states: its unit serves for lengths that the plan leaves out. */
 const SPOKEN = 'column/stub/lowerSide'
 
+/** What goes with inches, for quantities that the plan leaves out. */
+const byInches: Readonly<Partial<Record<Unit, string>>> = {
+  N: 'lbf',
+  kg: 'lb',
+  kg_m2: 'lb/ft2',
+  m3: 'US gal',
+  m3_s: 'US gph',
+  m_s: 'mph',
+  C: '°F',
+}
+
 /** The unit that the person used for this field, so that a remedy speaks the same language. */
 function spelledAs(document: PlanDocument, path: string, unit: Unit): string {
   const typed = valueAt(document, path)
@@ -15,7 +26,11 @@ function spelledAs(document: PlanDocument, path: string, unit: Unit): string {
     // Feet are told by the tape in inches; the head of a pump is read from its box.
     if (read.ok) return read.spelled === 'ft' && path !== 'pump/maxHead' ? 'in' : read.spelled
   }
-  if (unit === 'm' && path !== SPOKEN) return spelledAs(document, SPOKEN, unit)
+  if (path === SPOKEN) return edgeUnits[unit]?.[0]?.spell[0] ?? ''
+  const spoken = spelledAs(document, SPOKEN, 'm')
+  if (unit === 'm') return spoken
+  const besideInches = spoken === 'in' ? byInches[unit] : undefined
+  if (besideInches !== undefined) return besideInches
   return edgeUnits[unit]?.[0]?.spell[0] ?? ''
 }
 

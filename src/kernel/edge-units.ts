@@ -141,6 +141,7 @@ export const edgeUnits: Readonly<Partial<Record<Unit, readonly EdgeUnit[]>>> = {
   m3_d: [
     { spell: ['L/day', 'L/d', 'L/día', 'L/dia'], over: 1000 },
     { spell: ['mL/day', 'mL/d'], over: 1e6 },
+    { spell: ['US gal/day', 'US gal/d'], times: US_GALLON },
   ],
 }
 

@@ -11,7 +11,14 @@ export interface Display {
   readonly currency: string
   /** Units that the language writes otherwise, by their usual spelling. */
   readonly units: Readonly<Record<string, string>>
+  /** What is being told, where the trade has a measure of its own for it. */
+  readonly tells?: Told
 }
+
+/** Gusts, heads of water, lengths and tins as a shop stocks them, and measures of what is bought and not made by tape. */
+export type Told = 'wind' | 'head' | 'stock' | 'bought'
+
+export const telling = (tells: Told, display: Display): Display => ({ ...display, tells })
 
 export const metric: Display = { lengths: 'mm', inchParts: 16, decimal: '.', currency: '', units: {} }
 export const inches: Display = { ...metric, lengths: 'in' }
@@ -55,6 +62,12 @@ export function inchFraction(
   return { text: sign + text, error_m }
 }
 
+/** Inches as a pipe's standard prints them. */
+export const thousandths = (length_m: number, decimal: '.' | ',' = '.'): string =>
+  decimals(length_m / 0.0254, 3, decimal)
+    .replace(/([.,]\d*?)0+$/, '$1')
+    .replace(/[.,]$/, '')
+
 function lengthStyle(largest_m: number): Style {
   if (largest_m >= 10) return { unit: 'm', digits: 2 }
   return { unit: 'mm', digits: largest_m >= 0.3 ? 0 : 1 }
@@ -64,6 +77,7 @@ const inchStyles: Readonly<Partial<Record<Unit, Style>>> = {
   m2: { unit: 'ft2', digits: 2 },
   m3: { unit: 'US gal', digits: 2 },
   m3_s: { unit: 'US gph', digits: 0 },
+  m3_d: { unit: 'US gal/day', digits: 2 },
   m_s: { unit: 'ft/s', digits: 1 },
   kg: { unit: 'lb', digits: 1 },
   kg_m2: { unit: 'lb/ft2', digits: 0 },
@@ -71,6 +85,7 @@ const inchStyles: Readonly<Partial<Record<Unit, Style>>> = {
   K: { unit: '°F', digits: 1 },
   N: { unit: 'lbf', digits: 0 },
   N_m: { unit: 'lbf ft', digits: 0 },
+  Pa: { unit: 'psi', digits: 0 },
 }
 
 const styles: Readonly<Partial<Record<Unit, Style>>> = {
@@ -122,18 +137,36 @@ function timeStyle(largest_s: number): Style {
   return { unit: 'h', digits: largest_s < 36_000 ? 1 : 0 }
 }
 
+const FOOT_m = 0.3048
+
+/** Of a sixty-fourth, what a length as typed may be off. */
+const WHOLE = 1e-6
+
+/** Inch measures by what they tell: a gust in miles an hour, a head in feet, a stock length in whole or half feet. */
+function inchStyle(unit: Unit, largest: number, tells: Told | undefined): Style | undefined {
+  if (unit === 'm_s' && tells === 'wind') return { unit: 'mph', digits: 0 }
+  if (unit === 'm3' && tells === 'stock' && largest < 0.001) return { unit: 'US fl oz', digits: largest < 1e-4 ? 1 : 0 }
+  if (unit !== 'm') return inchStyles[unit]
+  if (tells === 'head' && largest >= FOOT_m) return { unit: 'ft', digits: 1 }
+  const halves = (2 * largest) / FOOT_m
+  if (tells === 'stock' && halves >= 8 && Math.abs(halves - Math.round(halves)) < WHOLE)
+    return { unit: 'ft', digits: Math.round(halves) % 2 }
+  return undefined
+}
+
 function styleOf(unit: Unit, largest: number, display: Display): Style {
-  if (unit === 'm') return lengthStyle(largest)
+  const inch = display.lengths === 'in' ? inchStyle(unit, largest, display.tells) : undefined
+  if (unit === 'm') return inch ?? lengthStyle(largest)
   if (unit === 's') return timeStyle(largest)
   if (unit === 'd') return { unit: 'd', digits: largest < 10 ? 1 : 0 }
-  if (unit === 'm3' && largest < 0.001) return { unit: 'mL', digits: largest < 0.00002 ? 1 : 0 }
+  if (unit === 'm3' && largest < 0.001 && !(display.lengths === 'in' && display.tells === 'stock'))
+    return { unit: 'mL', digits: largest < 0.00002 ? 1 : 0 }
   if (unit === 'kg' && largest > 0 && largest < 0.001) return { unit: 'mg', digits: largest < 0.00001 ? 1 : 0 }
   if (unit === 'kg' && largest < (display.lengths === 'mm' ? 1 : 0.1))
     return { unit: 'g', digits: largest < 0.01 ? 2 : 0 }
   if (unit === 'g_m3' && largest > 0 && largest < 1) return { unit: 'mg/L', digits: 3 }
   // What a floor carries; a kilopascal is a kilonewton per square metre.
   if (unit === 'Pa' && largest < 1e5) return { unit: 'kPa', digits: 1 }
-  const inch = display.lengths === 'in' ? inchStyles[unit] : undefined
   return inch ?? styles[unit] ?? { unit: '', digits: 2 }
 }
 
@@ -158,13 +191,13 @@ export function show(q: Quantity, display: Display): Shown {
   if (unit === '1') return { figure: figures(low, high, (n) => decimals(n, 2, display.decimal)), unit: '' }
   if (unit === 'money')
     return { figure: figures(low, high, (n) => decimals(n, 2, display.decimal)), unit: display.currency }
-  // What is less than one mark of an inch tape is told in millimetres, not as nothing.
-  const finer = largest > 1e-9 && largest < 0.0254 / display.inchParts
-  if (unit === 'm' && display.lengths === 'in' && !finer)
-    return {
-      figure: figures(low, high, (n) => inchFraction(n, display.inchParts).text),
-      unit: display.units['in'] ?? 'in',
-    }
+  if (unit === 'm' && display.lengths === 'in' && inchStyle(unit, largest, display.tells) === undefined) {
+    // What is less than one mark of an inch tape is told in thousandths, not as nothing.
+    const finer = largest > 1e-9 && largest < 0.0254 / display.inchParts
+    const byTape = !finer && display.tells !== 'bought'
+    const text = (n: number) => (byTape ? inchFraction(n, display.inchParts).text : thousandths(n, display.decimal))
+    return { figure: figures(low, high, text), unit: display.units['in'] ?? 'in' }
+  }
   const style = styleOf(unit, largest, display)
   const listed = (edgeUnits[unit] ?? []).some((u) => u.spell.includes(style.unit))
   const text = (n: number) => decimals(listed ? inUnit(n, unit, style.unit) : n, style.digits, display.decimal)

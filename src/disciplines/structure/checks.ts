@@ -4,7 +4,7 @@ import { judge, unknown } from '../../findings/judge.ts'
 import { along, among, atLeast, together } from '../../findings/levers.ts'
 import { band, quantity } from '../../kernel/units.ts'
 import type { Plan } from '../../plan/plan.ts'
-import { stabilityFactors } from '../../tables/stability.ts'
+import { peopleForces, stabilityFactors } from '../../tables/stability.ts'
 import { rowSource } from '../../tables/table.ts'
 import { floorChecks } from './checks-floor.ts'
 import { sectionChecks } from './checks-section.ts'
@@ -109,6 +109,7 @@ const pushed = (
   source: balanceSource,
   judged: (t, plan, terms) => {
     const strap_N_m = trusted(plan, t) ? (t.strap.capacity_N ?? 0) * t.strap.height_m : 0
+    const push = peopleForces.rows[who === 'child' ? 'child-pull' : 'adult-lean']
     const least = t.cells.reduce((a, b) => (b.righting_N_m < a.righting_N_m ? b : a))
     const scale = (least.righting_N_m + strap_N_m) / least.righting_N_m
     const { low, high, strap_N } = t[who]
@@ -116,7 +117,12 @@ const pushed = (
       ...terms,
       // Where children come a tower must hold; elsewhere it is to be watched.
       ...(children(plan) ? { must: { min: balance.ratio } } : { want: { min: balance.ratio } }),
-      slots: { strap: quantity(strap_N, 'N'), strapHeight: quantity(t.strap.height_m, 'm') },
+      slots: {
+        strap: quantity(strap_N, 'N'),
+        strapHeight: quantity(t.strap.height_m, 'm'),
+        force: band(push.low_N, push.high_N, 'N'),
+        height: band(push.low_m, push.high_m, 'm'),
+      },
     }
     if (untold(plan, t) && low < balance.ratio) return [unknown(id, { ...stated, needs: strapNeeds(t) })]
     return [judge(id, band(low * scale, high * scale, '1'), { ...stated, levers: levers(plan, t) })]

@@ -24,7 +24,7 @@ export function templatesChapter(g: Given, pages: readonly SetPage[]): Chapter |
   const own = pages.filter((p) => ![...DRAWINGS, ...TOLD_ELSEWHERE].includes(p.id))
   if (own.length === 0) return null
   const { low_m, high_m } = practiceLengths.rows['check-bar']
-  const tolerance = g.sheet.within(high_m ?? low_m)
+  const tolerance = g.sheet.ofBar(high_m ?? low_m)
   const columns = [g.tell('templates-sheet'), g.tell('templates-lying'), g.tell('templates-standing')]
   return {
     id: 'templates',

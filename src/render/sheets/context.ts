@@ -2,9 +2,10 @@ import type { Facts } from '../../evaluate.ts'
 import type { Finding } from '../../findings/finding.ts'
 import { type Quantity, quantity } from '../../kernel/units.ts'
 import type { Plan } from '../../plan/plan.ts'
-import { type Display, decimals, inchFraction, shownText } from '../display.ts'
+import { type Display, decimals, inchFraction, shownText, telling, thousandths } from '../display.ts'
 import type { Drawing } from '../drawing/primitives.ts'
 import { type Areas, areas, type PaperName } from '../paper/size.ts'
+import { withinInches } from '../tape.ts'
 import type { SheetKey, SheetSentences } from '../words/en/sheets.ts'
 import { fill } from '../words/fill.ts'
 import type { Words } from '../words/words.ts'
@@ -33,8 +34,12 @@ export interface Context extends SheetInput {
   readonly figure: (length_m: number) => string
   /** A diameter, wall or round, which no tape mark hits: decimal inches where inches are meant. */
   readonly size: (length_m: number) => string
-  /** A tolerance, always in millimetres: a fraction of an inch is coarser than it. */
+  /** A tolerance: finer than a tape, by a steel rule where inches are meant. */
   readonly within: (length_m: number) => string
+  /** The same in millimetres: of the check bar, which is so many millimetres long. */
+  readonly ofBar: (length_m: number) => string
+  /** A length as a shop stocks it. */
+  readonly stock: (length_m: number) => string
   /** A length with its unit. */
   readonly length: (length_m: number) => string
   readonly shown: (q: Quantity) => string
@@ -101,14 +106,16 @@ export function context(input: SheetInput): Context {
   const { display, sentences } = input
   const unit = display.lengths === 'in' ? sentences.inch : sentences.mm
   const figure = (length_m: number) => figureOf(length_m, display)
+  const millimetres = (length_m: number) => `${trimmed(decimals(length_m * 1000, 1, display.decimal))} ${sentences.mm}`
   return {
     ...input,
     say: (key, slots = {}) => fill(sentences[key], slots),
     room: areas(input.paper),
     figure,
-    size: (length_m) =>
-      display.lengths === 'in' ? trimmed(decimals(length_m / 0.0254, 3, display.decimal)) : figure(length_m),
-    within: (length_m) => `${trimmed(decimals(length_m * 1000, 1, display.decimal))} ${sentences.mm}`,
+    size: (length_m) => (display.lengths === 'in' ? thousandths(length_m, display.decimal) : figure(length_m)),
+    within: (length_m) => (display.lengths === 'in' ? withinInches(length_m, display) : millimetres(length_m)),
+    ofBar: millimetres,
+    stock: (length_m) => shownText(quantity(length_m, 'm'), telling('stock', display)),
     length: (length_m) => `${figure(length_m)} ${unit}`,
     shown: (q) => shownText(q, display),
     angle: (angle_rad) => shownText(quantity(angle_rad, 'rad'), display).replace(/[.,]0°/, '°'),

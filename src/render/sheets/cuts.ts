@@ -108,7 +108,7 @@ function patternPiece(c: Context, p: Pattern, width: number): Piece {
     (k) =>
       `${p.stick.pieces.filter((q) => `${pieceName(c, q.id)} ${c.figure(q.to_m - q.from_m)}` === k).length} × ${k}`,
   )
-  const head = `${c.say('stick-times', { n: String(p.times_count), length: c.length(p.stick.length_m) })}: ${counted.join(', ')}`
+  const head = `${c.say('stick-times', { n: String(p.times_count), length: c.stock(p.stick.length_m) })}: ${counted.join(', ')}`
   const marks = marksTable(c, p.stick, width)
   const top = 5 + BAND_mm + 4
   return {

@@ -1,6 +1,7 @@
 import type { TemplatesFacts } from '../../disciplines/templates/index.ts'
 import { isKnown } from '../../plan/known.ts'
 import { practiceLengths } from '../../tables/practice.ts'
+import { thousandths } from '../display.ts'
 import { dimension } from '../drawing/dimension.ts'
 import { leader, note, upArrow } from '../drawing/marks.ts'
 import { circle, contour, type Drawing, line, type Point, rectangle } from '../drawing/primitives.ts'
@@ -13,7 +14,9 @@ export const inMillimetres = (points: readonly { readonly x_m: number; readonly 
   points.map(({ x_m, y_m }): Point => [x_m * 1000, y_m * 1000])
 
 export const paperFigure = (c: Context, paper_m: number): string =>
-  String(Number((paper_m * 1000).toFixed(2))).replace('.', c.display.decimal)
+  c.display.lengths === 'in'
+    ? `${thousandths(paper_m, c.display.decimal)} ${c.unit}`
+    : `${String(Number((paper_m * 1000).toFixed(2))).replace('.', c.display.decimal)} ${c.unit}`
 
 interface Box {
   readonly left: number
@@ -152,7 +155,7 @@ function lines(c: Context, t: TemplatesFacts): readonly string[] {
     c.say(along && stub.angle_rad < 1.5 ? 'act-hole-egg' : 'act-hole-round-up'),
     c.say('act-starter', { d: c.length(practiceLengths.rows['starter-drill'].high_m) }),
     along ? c.say('act-blade-along', { angle: c.angle(stub.angle_rad) }) : c.say('act-blade-square'),
-    c.say('act-file', { edge: `${paperFigure(c, practiceLengths.rows['hole-edge'].high_m)} ${c.say('mm')}` }),
+    c.say('act-file', { edge: c.within(practiceLengths.rows['hole-edge'].high_m) }),
     c.say('act-repeat', { n: String(n) }),
   ]
 }

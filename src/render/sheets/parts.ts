@@ -1,11 +1,12 @@
 import type { Part, PartsFacts, Tool } from '../../disciplines/parts/index.ts'
 import { ends, type Quantity } from '../../kernel/units.ts'
 import { isKnown } from '../../plan/known.ts'
-import { decimals } from '../display.ts'
+import { decimals, shownText, telling } from '../display.ts'
 import type { Drawing } from '../drawing/primitives.ts'
 import { type Column, table } from '../paper/table.ts'
 import { paragraph, subheading } from '../paper/words.ts'
 import { packsText, packTexts } from '../tables/packs.ts'
+import { partSize } from '../tables/parts.ts'
 import { choiceName } from '../words/sentences.ts'
 import { topLeft, widthOf } from './compose.ts'
 import type { Context, Draft, Drafted } from './context.ts'
@@ -26,16 +27,18 @@ const amount = (c: Context, q: Quantity): string => {
     return c.display.lengths === 'in'
       ? `${decimals(q.value / 0.3048, 1)} ft`
       : `${decimals(q.value, 2, c.display.decimal)} m`
-  if (q.unit !== 'count') return c.shown(q)
+  if (q.unit !== 'count') return shownText(q, telling('stock', c.display))
   const [low, high] = ends(q)
   return low === high ? decimals(low, Number.isInteger(low) ? 0 : 1) : c.shown(q)
 }
 
+/** Millimetres without a decimal that says nothing; inches as the shop tells them. */
+const sizeOf = (c: Context, key: string, q: Quantity): string =>
+  q.unit === 'm' && 'value' in q && c.display.lengths === 'mm' ? c.length(q.value) : partSize(key, q, c.display)
+
 const sizesOf = (c: Context, sizes: Readonly<Record<string, Quantity>>): string =>
   Object.entries(sizes)
-    .map(
-      ([k, q]) => `${c.words.parts.sizes[k] ?? k} ${q.unit === 'm' && 'value' in q ? c.length(q.value) : c.shown(q)}`,
-    )
+    .map(([k, q]) => `${c.words.parts.sizes[k] ?? k} ${sizeOf(c, k, q)}`)
     .join(', ')
 
 export function partRow(c: Context, p: Part): PartRow {

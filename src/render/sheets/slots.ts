@@ -1,7 +1,7 @@
 import type { Drilled } from '../../findings/finding.ts'
 import type { Quantity } from '../../kernel/units.ts'
 import { drillText } from '../drill.ts'
-import { finerThanTape } from '../tape.ts'
+import { finerThanTape, tradeSlot } from '../tape.ts'
 import type { Context } from './context.ts'
 
 const DATUM = new Set(['foot', 'top'])
@@ -14,6 +14,8 @@ export function slotTextOf(
   return Object.fromEntries(
     Object.entries(slots).map(([key, slot]) => {
       if (slot === null) return [key, c.say('number-blank')]
+      const own = tradeSlot(key, slot, c.words, c.display)
+      if (own !== null) return [key, own]
       if (typeof slot === 'string')
         return [key, DATUM.has(slot) ? c.say(slot as 'foot' | 'top').replace('the ', '') : slot]
       if (typeof slot === 'number') return [key, String(slot).replace('.', c.display.decimal)]

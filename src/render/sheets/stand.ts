@@ -2,6 +2,7 @@ import type { TippingFacts } from '../../disciplines/structure/index.ts'
 import { anyPriced, type DayFacts } from '../../disciplines/water/index.ts'
 import { band, type Quantity, quantity } from '../../kernel/units.ts'
 import { orNull } from '../../plan/known.ts'
+import { shownText, telling } from '../display.ts'
 import { bounds } from '../drawing/bounds.ts'
 import type { Drawing } from '../drawing/primitives.ts'
 import { actions, paragraph } from '../paper/words.ts'
@@ -24,6 +25,9 @@ const ABOVE_DEEDS_mm = 6
 
 type Row = readonly [name: string, figure: string | null]
 
+const gustText = (c: Context, gust_m_s: number): string =>
+  shownText(quantity(gust_m_s, 'm_s'), telling('wind', c.display))
+
 export function tippingRows(c: Context, t: TippingFacts): readonly Row[] {
   const { mass, floor } = c.facts.structure
   const shown = (n: number | null | undefined, unit: Quantity['unit']) =>
@@ -39,7 +43,7 @@ export function tippingRows(c: Context, t: TippingFacts): readonly Row[] {
     [c.say('num-mass-low'), shown(masses?.low_kg, 'kg')],
     [c.say('num-ratio-full'), windy ? times(t.atFill.ratio) : null],
     [c.say('num-ratio-low'), windy ? times(t.atLow.ratio) : null],
-    [c.say('num-falls'), windy ? shown(t.worst.falls_m_s, 'm_s') : null],
+    [c.say('num-falls'), windy ? gustText(c, t.worst.falls_m_s) : null],
     [c.say('num-child'), c.plan.place?.children === true || !windy ? times(t.child.low) : null],
     [c.say('num-strap'), strap_N > 0 ? shown(strap_N, 'N') : null],
     [c.say('num-strap-at'), strap_N > 0 ? c.shown(quantity(t.strap.height_m, 'm')) : null],
@@ -187,7 +191,7 @@ export function standSheet(c: Context): Drafted {
             ? ''
             : gust === undefined
               ? c.say('stand-sub-still', slots)
-              : c.say('stand-sub', { ...slots, gust: c.shown(quantity(gust, 'm_s')) }),
+              : c.say('stand-sub', { ...slots, gust: gustText(c, gust) }),
         scale: c.say('no-scale'),
         drawing: [...stand.drawing, ...heat.drawing, ...acts.drawing],
       },

@@ -42,7 +42,7 @@ export function stepText(c: Context, s: Step, number: number, build: BuildFacts)
   const must = s.test?.must
   // Both ends of a check bar's tolerance lie on one mark of an inch tape: it is measured in millimetres.
   const bothAlike = must?.min !== undefined && must.max !== undefined && c.length(must.min) === c.length(must.max)
-  const lengthOf = (n: number) => (bothAlike ? c.within(n) : (finerThanTape(n, c.display) ?? c.length(n)))
+  const lengthOf = (n: number) => (bothAlike ? c.ofBar(n) : (finerThanTape(n, c.display) ?? c.length(n)))
   const limit = (n: number | undefined) =>
     n === undefined ? '' : s.test!.unit === 'm' ? lengthOf(Math.abs(n)) : c.shown(quantity(n, s.test!.unit))
   const test =

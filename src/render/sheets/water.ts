@@ -1,5 +1,6 @@
 import { band, type Quantity, quantity } from '../../kernel/units.ts'
 import { isKnown, orNull } from '../../plan/known.ts'
+import { shownText, telling } from '../display.ts'
 import { bounds } from '../drawing/bounds.ts'
 import type { Drawing, Point } from '../drawing/primitives.ts'
 import { actions, paragraph } from '../paper/words.ts'
@@ -22,6 +23,8 @@ const TANK = { width_mm: 46, height_mm: 56 }
 
 type Row = readonly [name: string, figure: string | null]
 
+const liftText = (c: Context, lift_m: number): string => shownText(quantity(lift_m, 'm'), telling('head', c.display))
+
 function flowRows(c: Context): readonly Row[] {
   const { hydraulics, reservoir } = c.facts
   const shown = (q: Quantity | null | undefined) => (q === null || q === undefined ? null : c.shown(q))
@@ -35,11 +38,12 @@ function flowRows(c: Context): readonly Row[] {
     n === null || n === undefined ? null : quantity(n, unit)
   const usable = tank === null ? null : orNull(tank.usable_m3)
   const needed = c.plan.riser?.neededFlow_m3_s
+  const lift_m = orNull(hydraulics.lift)?.fromLow_m
   return [
     [c.say('num-column'), shown(range(flow?.least_m3_s, 'm3_s'))],
     [c.say('num-fill'), shown(range(flow?.leastAtFill_m3_s, 'm3_s'))],
     [c.say('num-needed'), shown(one(needed, 'm3_s'))],
-    [c.say('num-lift'), shown(one(orNull(hydraulics.lift)?.fromLow_m, 'm'))],
+    [c.say('num-lift'), lift_m === undefined ? null : liftText(c, lift_m)],
     [c.say('num-speed'), shown(range(flow?.riserSpeed_m_s, 'm_s'))],
     [c.say('num-head'), shown(one(distributor?.neededHead_m, 'm'))],
     [c.say('num-full'), shown(one(distributor?.full_m3_s, 'm3_s'))],
@@ -140,7 +144,7 @@ function firstPage(c: Context): Draft | null {
       lift === null || needed === undefined
         ? c.say('water-sub-plain')
         : c.say('water-sub', {
-            lift: c.shown(quantity(lift.fromLow_m, 'm')),
+            lift: liftText(c, lift.fromLow_m),
             needed: c.shown(quantity(needed, 'm3_s')),
           }),
     scale: c.say('no-scale'),

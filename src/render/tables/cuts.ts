@@ -1,6 +1,6 @@
 import type { CutsFacts, MaterialCuts, Stick } from '../../disciplines/cuts/index.ts'
 import { quantity } from '../../kernel/units.ts'
-import { type Display, shownText } from '../display.ts'
+import { type Display, shownText, telling } from '../display.ts'
 import { fill, oneOf } from '../words/fill.ts'
 import { placeName } from '../words/sentences.ts'
 import type { Words } from '../words/words.ts'
@@ -30,7 +30,7 @@ export function patternTexts(m: MaterialCuts, words: Words, display: Display): r
   return (m.plan?.patterns ?? []).map(({ times_count, stick }) => ({
     material: words.tables[`material-${m.of}`]!,
     times: String(times_count),
-    length: length(stick.length_m, display),
+    length: length(stick.length_m, telling('stock', display)),
     from: words.tables[stick.from]!,
     pieces: piecesText(stick, m, display),
     rest: length(stick.leftover_m, display),

@@ -1,6 +1,6 @@
 import type { Part, PartsFacts, Tool } from '../../disciplines/parts/index.ts'
 import { type Quantity, quantity } from '../../kernel/units.ts'
-import { type Display, decimals, shownText } from '../display.ts'
+import { type Display, decimals, shownText, telling } from '../display.ts'
 import { fill } from '../words/fill.ts'
 import { choiceName } from '../words/sentences.ts'
 import type { Words } from '../words/words.ts'
@@ -22,14 +22,21 @@ const INSIDE = ['needed', 'fill', 'columnHole', 'fillerHole']
 
 function sizeText(sizes: Readonly<Record<string, Quantity>>, words: Words, display: Display): string {
   const told = Object.entries(sizes).filter(([key]) => !INSIDE.includes(key))
-  return told.map(([key, q]) => `${words.parts.sizes[key] ?? key} ${shownText(q, display)}`).join(', ')
+  return told.map(([key, q]) => `${words.parts.sizes[key] ?? key} ${partSize(key, q, display)}`).join(', ')
 }
+
+/** A pipe's own measures, as its standard prints them. */
+const PIPE: ReadonlySet<string> = new Set(['outside', 'wall'])
+
+/** A size of a part as its shop tells it. */
+export const partSize = (key: string, q: Quantity, display: Display): string =>
+  shownText(q, telling(PIPE.has(key) ? 'bought' : 'stock', display))
 
 /** Lengths that are bought by the metre or foot rather than by tape. */
 const FOOT_m = 0.3048
 
 function countText(q: Quantity, display: Display): string {
-  if (q.unit !== 'm') return shownText(q, display)
+  if (q.unit !== 'm') return shownText(q, telling('stock', display))
   const value = 'value' in q ? q.value : q.high
   return display.lengths === 'in' ? `${decimals(value / FOOT_m, 1)} ft` : `${decimals(value, 2, display.decimal)} m`
 }

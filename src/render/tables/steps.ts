@@ -2,6 +2,7 @@ import type { BuildFacts, Need, Step } from '../../disciplines/build/index.ts'
 import { quantity } from '../../kernel/units.ts'
 import { type Display, shownText } from '../display.ts'
 import { drillText } from '../drill.ts'
+import { tradeSlot } from '../tape.ts'
 import { fill } from '../words/fill.ts'
 import { choiceName } from '../words/sentences.ts'
 import type { Words } from '../words/words.ts'
@@ -42,6 +43,8 @@ export function slotTexts(facts: BuildFacts, words: Words, display: Display): Sl
   return Object.fromEntries(
     Object.entries(facts.slots).map(([key, slot]) => {
       if (slot === null) return [key, BLANK]
+      const own = tradeSlot(key, slot, words, display)
+      if (own !== null) return [key, own]
       if (typeof slot === 'object')
         return [key, 'drilled' in slot ? drillText(slot.drilled, display) : shownText(slot, display)]
       return [key, typeof slot === 'string' ? choiceName(slot, words) : figure(slot, display)]

@@ -1,6 +1,6 @@
 import type { TippingFacts } from '../../disciplines/structure/index.ts'
 import { quantity } from '../../kernel/units.ts'
-import { type Display, shownText } from '../display.ts'
+import { type Display, shownText, telling } from '../display.ts'
 import { hatch } from '../drawing/hatch.ts'
 import { contour, type Drawing, lettering, line, type Point, polyline } from '../drawing/primitives.ts'
 import type { StandChartWords } from '../words/en/stand-charts.ts'
@@ -56,15 +56,19 @@ export function tippingByAge(given: {
     polyline(free, 'cut'),
     polyline(falls, 'cut'),
     line(foot, top, 'hidden'),
-    lettering([top[0], top[1] + 1.4], `${words.place} ${shownText(quantity(facts.gust_m_s, 'm_s'), display)}`, {
-      size_mm: CHART_FIGURE_mm,
-      anchor: 'middle',
-    }),
+    lettering(
+      [top[0], top[1] + 1.4],
+      `${words.place} ${shownText(quantity(facts.gust_m_s, 'm_s'), telling('wind', display))}`,
+      {
+        size_mm: CHART_FIGURE_mm,
+        anchor: 'middle',
+      },
+    ),
     ...chartAxes(
       f,
-      { unit: 'm_s', shown: display.lengths === 'in' ? 'ft/s' : 'm/s', name: words.gust },
+      { unit: 'm_s', shown: display.lengths === 'in' ? 'mph' : 'm/s', name: words.gust },
       { unit: 'd', shown: 'week', name: words.age },
-      { x: `${words.gust}, ${display.lengths === 'in' ? 'ft/s' : 'm/s'}`, y: words.age },
+      { x: `${words.gust}, ${display.lengths === 'in' ? 'mph' : 'm/s'}`, y: words.age },
     ),
     ...tags({ names: names(f, words, free, falls), lines: [free, falls], within: insideOf(f) }),
   ]

@@ -1,6 +1,6 @@
 import type { TippingFacts } from '../../disciplines/structure/index.ts'
 import { quantity } from '../../kernel/units.ts'
-import { type Display, shownText } from '../display.ts'
+import { type Display, shownText, telling } from '../display.ts'
 import { hatch } from '../drawing/hatch.ts'
 import { contour, type Drawing, lettering, line, type Point, polyline } from '../drawing/primitives.ts'
 import type { StandChartWords } from '../words/en/stand-charts.ts'
@@ -110,7 +110,7 @@ export function tippingChart(given: {
     .map((week) => ({ week, points: curve(f, facts, week, 'free_m_s') }))
   const refill = refillLine(f, facts)
   const far = (y: number) => chartPoint(f, most_m_s, y)
-  const [speed, volume] = display.lengths === 'in' ? (['ft/s', 'US gal'] as const) : (['m/s', 'L'] as const)
+  const [speed, volume] = display.lengths === 'in' ? (['mph', 'US gal'] as const) : (['m/s', 'L'] as const)
   const gust = facts.gust_m_s > 0 ? [f.y[0], f.y[1]].map((y) => chartPoint(f, facts.gust_m_s, y)) : []
   return [
     contour([...falls, far(high), far(low)], null, { fill: 'wash' }),
@@ -124,7 +124,7 @@ export function tippingChart(given: {
           line(gust[0]!, gust[1]!, 'hidden'),
           lettering(
             [gust[1]![0], gust[1]![1] + 1.4],
-            `${words.place} ${shownText(quantity(facts.gust_m_s, 'm_s'), display)}`,
+            `${words.place} ${shownText(quantity(facts.gust_m_s, 'm_s'), telling('wind', display))}`,
             {
               size_mm: CHART_FIGURE_mm,
               anchor: 'middle',

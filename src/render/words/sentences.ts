@@ -2,7 +2,7 @@ import type { Band, Finding, FindingSlot } from '../../findings/finding.ts'
 import { ends, type Quantity, quantity } from '../../kernel/units.ts'
 import type { Issue } from '../../plan/issue.ts'
 import { bucketFill } from '../bucket.ts'
-import { type Display, shownText } from '../display.ts'
+import { type Display, shownText, telling } from '../display.ts'
 import { drillText, isHoleSize } from '../drill.ts'
 import { fill, oneOf } from './fill.ts'
 import { choiceName, placeName } from './place-names.ts'
@@ -24,6 +24,28 @@ function slotText(slot: FindingSlot, words: Words, display: Display): string {
   return fill(words.phrases[slot.phrase] ?? slot.phrase, Object.fromEntries(own))
 }
 
+/** Findings about heads of water. */
+const heads: ReadonlySet<string> = new Set([
+  'hydraulics/pump-lifts',
+  'hydraulics/static-share',
+  'hydraulics/bucket-test',
+  'hydraulics/tests-agree',
+  'hydraulics/pump-curve',
+])
+
+/** Measures of what is bought, in sentences about pipe and cups. */
+const bought: ReadonlySet<string> = new Set(['outside', 'listed', 'bore', 'stub', 'column'])
+
+/** The owner's measures for what a finding tells. */
+function toldBy(id: string, display: Display): Display {
+  if (heads.has(id)) return telling('head', display)
+  const [part] = id.split('/')
+  return part === 'structure' ? telling('wind', display) : part === 'cuts' ? telling('stock', display) : display
+}
+
+const slotDisplay = (id: string, name: string, display: Display): Display =>
+  bought.has(name) && id.startsWith('templates/') ? telling('bought', display) : display
+
 /** The limit that a number missed, or the nearer one where it missed none. */
 function limitText(measured: Quantity, band: Band, shown: (q: Quantity) => string): string {
   const [low, high] = ends(measured)
@@ -42,10 +64,13 @@ export interface FindingText {
   readonly remedies: readonly string[]
 }
 
-export function findingText(finding: Finding, words: Words, display: Display): FindingText {
+export function findingText(finding: Finding, words: Words, shownIn: Display): FindingText {
+  const display = toldBy(finding.id, shownIn)
   const w = words.findings[finding.id]
   if (!w) throw new RangeError(`findingText: no words for ${finding.id}`)
-  const own = Object.fromEntries(Object.entries(finding.slots).map(([k, v]) => [k, slotText(v, words, display)]))
+  const own = Object.fromEntries(
+    Object.entries(finding.slots).map(([k, v]) => [k, slotText(v, words, slotDisplay(finding.id, k, display))]),
+  )
   const at = placeName(finding.at, words)
   const because = fill(w.because, { ...own, at })
   if (finding.verdict === 'unknown' || finding.measured === null) {

@@ -21,7 +21,7 @@ export const cautions: Readonly<Record<string, string>> = {
   'epoxy-skin': 'Gloves: epoxy that is not yet hard makes skin allergic to it.',
   flame: 'No flame, cigarette, pilot light or heater near: the vapour of cement and primer burns.',
   floor:
-    'Ask whoever answers for the building how much the floor or balcony may carry; water weighs a kilogram a litre.',
+    'Ask whoever answers for the building how much the floor or balcony may carry; water weighs a kilogram a litre, 8.3 lb a US gallon.',
   food: 'Wash hands for 20 seconds before you touch plants or cups. Nobody who is ill tends or picks. Leaves do not touch the solution.',
   'heat-gloves': 'Leather gloves: the pipe and the former burn skin long after they look cold.',
   'hidden-cables': 'Find pipes and cables in the wall before you drill.',

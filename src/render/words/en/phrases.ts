@@ -6,6 +6,8 @@ export const phrases: Readonly<Record<string, string>> = {
   unknown: 'Not known yet; fill in {needs}.',
   'holds-in-part': 'It holds in part of the band only.',
   'did-you-mean': 'Did you mean {list}?',
+  'slope-metre': '{rise} a metre',
+  'slope-feet': '{rise} in {feet} ft',
   'bucket-fills': '{volume} in {time}',
   'even-by-bucket':
     'Close the valve of each column until it fills {fills}: {first} first, by a loss of {valve}, or a bore of {bore} in its place.',

@@ -27,7 +27,7 @@ export const tableWords: Readonly<Record<string, string>> = {
   rest: 'Left over',
   shop: 'shop',
   hand: 'shed',
-  'by-metre': '{material}: {length} by the metre.',
+  'by-metre': '{material}: {length} from the roll.',
   'no-plan': '{material}: no cutting plan yet; fill in {needs}.',
   'proved-best': '{material}: lengths to cut {sticks}; no plan takes less.',
   gap: '{material}: lengths to cut {sticks}; whether less would do was not settled.',

@@ -2,7 +2,7 @@
 export const templateSheetSentences = {
   // strip
   'strip-title': 'Strip for the lines, full size',
-  'strip-sub': '{c} round the pipe, in {pieces}; with paper {paper} mm thick the strip is {strip} long.',
+  'strip-sub': '{c} round the pipe, in {pieces}; with paper {paper} thick the strip is {strip} long.',
   'strip-pieces': '{n} pieces',
   'strip-one-piece': 'one piece',
   'strip-line': 'line {n}',
@@ -30,7 +30,7 @@ export const templateSheetSentences = {
   'blade-along': 'blade along\nthe stub',
   'blade-square': 'blade square\nto the wall',
   starter: '{d} starter',
-  'hole-round': '{w}, paper {paper} mm thick',
+  'hole-round': '{w}, paper {paper} thick',
   'act-bars': 'Both bars of 100 mm measure {low} to {high}.',
   'act-paper-out': 'Cut the sheet out along its outer line.',
   'act-hole-lay': 'Lay the cross on line and height mark, arrow up, ticks on the next lines; tape it down.',
@@ -67,7 +67,7 @@ export const templateSheetSentences = {
   'stub-saw': 'saw at {angle}, one flat cut',
   'stub-cope': 'saw and file to this line',
   'stub-tab': 'glue under',
-  'stub-round': '{w} round the stub, paper {paper} mm thick',
+  'stub-round': '{w} round the stub, paper {paper} thick',
   'act-stub-saw': 'Set the saw to {angle} on its scale, 0 being a square cut.',
   'act-stub-stop': 'Stop at {heel} for the long, lower line; the upper line comes out {crown}.',
   'act-stub-cope': 'Wrap round, mark, saw near the line, file to it. Lower line {heel}, upper line {crown}.',

@@ -25,7 +25,7 @@ export const cautions: Readonly<Record<string, string>> = {
   'epoxy-skin': 'Guantes: la resina epoxi sin endurecer vuelve alérgica la piel.',
   flame: 'Sin llama, cigarrillo, piloto ni estufa cerca: el vapor de pegamento e imprimación arde.',
   floor:
-    'Pregunte a quien responde del edificio cuánto puede soportar el suelo o balcón; el agua pesa un kilogramo por litro.',
+    'Pregunte a quien responde del edificio cuánto puede soportar el suelo o balcón; el agua pesa un kilogramo por litro, 8,3 lb por galón de EE. UU.',
   food: 'Lávese las manos 20 segundos antes de tocar plantas o vasos. Nadie enfermo cuida ni cosecha. Las hojas no tocan la solución.',
   'heat-gloves': 'Guantes de cuero: tubo y horma queman la piel mucho después de parecer fríos.',
   'hidden-cables': 'Localice tuberías y cables en la pared antes de taladrar.',

@@ -6,6 +6,8 @@ export const phrases: Readonly<Record<string, string>> = {
   unknown: 'Aún no se sabe; complete {needs}.',
   'holds-in-part': 'Se cumple solo en parte de la banda.',
   'did-you-mean': '¿Quiso decir {list}?',
+  'slope-metre': '{rise} por metro',
+  'slope-feet': '{rise} en {feet} pies',
   'bucket-fills': '{volume} en {time}',
   'even-by-bucket':
     'Cierre la válvula de cada columna hasta que llene {fills}: primero {first}, con una pérdida de {valve}, o en su lugar un diámetro interior de {bore}.',

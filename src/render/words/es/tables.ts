@@ -27,7 +27,7 @@ export const tableWords: Readonly<Record<string, string>> = {
   rest: 'Sobrante',
   shop: 'tienda',
   hand: 'taller',
-  'by-metre': '{material}: {length} por metro.',
+  'by-metre': '{material}: {length} del rollo.',
   'no-plan': '{material}: aún sin plan de corte; complete {needs}.',
   'proved-best': '{material}: barras que se cortan {sticks}; ningún plan usa menos.',
   gap: '{material}: barras que se cortan {sticks}; no se resolvió si bastaría con menos.',

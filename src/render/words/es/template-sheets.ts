@@ -4,7 +4,7 @@ import type { TemplateSheetSentences } from '../en/template-sheets.ts'
 export const templateSheetSentences: TemplateSheetSentences = {
   // strip
   'strip-title': 'Tira para las líneas, tamaño real',
-  'strip-sub': '{c} alrededor del tubo, en {pieces}; con papel de {paper} mm la tira mide {strip}.',
+  'strip-sub': '{c} alrededor del tubo, en {pieces}; con papel de {paper} la tira mide {strip}.',
   'strip-pieces': '{n} piezas',
   'strip-one-piece': 'una pieza',
   'strip-line': 'línea {n}',
@@ -33,7 +33,7 @@ export const templateSheetSentences: TemplateSheetSentences = {
   'blade-along': 'hoja según\nel brazo',
   'blade-square': 'hoja a escuadra\ncon la pared',
   starter: 'broca {d}',
-  'hole-round': '{w}, papel de {paper} mm',
+  'hole-round': '{w}, papel de {paper}',
   'act-bars': 'Las dos barras de 100 mm miden de {low} a {high}.',
   'act-paper-out': 'Recorte la hoja por su línea exterior.',
   'act-hole-lay':
@@ -71,7 +71,7 @@ export const templateSheetSentences: TemplateSheetSentences = {
   'stub-saw': 'sierra a {angle}, un corte plano',
   'stub-cope': 'corte y lime hasta esta línea',
   'stub-tab': 'pegue debajo',
-  'stub-round': '{w} alrededor del brazo, papel de {paper} mm',
+  'stub-round': '{w} alrededor del brazo, papel de {paper}',
   'act-stub-saw': 'Ponga la sierra a {angle} en su escala; 0 es un corte a escuadra.',
   'act-stub-stop': 'Tope a {heel} para la línea larga, la inferior; la superior sale de {crown}.',
   'act-stub-cope':

@@ -150,7 +150,7 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     watch: 'At {flow}, sites that may be missed: {measured} of {sites} ({which}). Try with a dry strip of paper.',
     fail: 'At {flow}, sites that neither film nor drops reach: {measured} of {sites} ({which}). Streams must run down the wall above a site, or meet its cup.',
     because:
-      'Plumb, all holes open. A stream within a few millimetres of the wall clings to it; one further in falls as drops, which strike what stands in their way and splash, or pass the sites by.',
+      'Plumb, all holes open. A stream close to the wall clings to it; one further in falls as drops, which strike what stands in their way and splash, or pass the sites by.',
   },
   'hydraulics/drop-sites': {
     short: 'Film, not drops alone',

@@ -80,7 +80,7 @@ const water: Readonly<Record<string, FindingWords>> = {
     watch:
       'The water has {measured} of alkalinity, above {want}: the pH climbs with every top-up. Give each litre its acid by alkalinity, not by pH, or blend softer water in.',
     fail: 'The water has {measured} of alkalinity.',
-    because: 'Every litre of top-up brings its alkalinity into the tank.',
+    because: 'All water of a top-up brings its alkalinity into the tank.',
   },
   'nutrients/unread-ion': {
     short: 'Names in the report',

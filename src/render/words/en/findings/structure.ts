@@ -29,7 +29,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
     fail: 'A child who hangs on and leans back pulls it over: it resists only {measured} times. Tie it at {strapHeight} with a strap that carries {strap}, or keep children away.',
     unknown: 'A strap at {strapHeight} has to carry {strap}; with less it does not stand.',
     because:
-      'A child of school age pulls with 100 to 200 N at 1 to 1.5 m. Where children are, nothing taller than they stands loose.',
+      'A child of school age pulls with {force} at {height}. Where children are, nothing taller than they stands loose.',
   },
   'structure/lean': {
     short: 'Holds when an adult leans',
@@ -38,7 +38,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
       'With the tank low it resists an adult who stumbles against it {measured} times. A strap at {strapHeight} that carries {strap} holds it with reserve.',
     fail: 'With the tank low it resists an adult who stumbles against it {measured} times.',
     unknown: 'A strap at {strapHeight} has to carry {strap}; with less it does not stand.',
-    because: 'Somebody who stumbles pushes with 200 to 400 N at 1.2 to 1.5 m; few towers resist that without a wall.',
+    because: 'Somebody who stumbles pushes with {force} at {height}; few towers resist that without a wall.',
   },
   'structure/strap': {
     short: 'Strap and its anchor',

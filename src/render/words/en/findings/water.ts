@@ -35,7 +35,7 @@ export const water: Readonly<Record<string, FindingWords>> = {
       'The pump’s label says {measured}; a room to live in wants {want}, one to sleep in {bedroom}. Stand it on rubber, keep hose off walls, keep it covered with water, or let it rest at night.',
     fail: 'The pump’s label says {measured}.',
     because:
-      'A steady hum keeps people awake long before it hurts; falling water adds to it. The label is read at a metre.',
+      'A steady hum keeps people awake long before it hurts; falling water adds to it. The label is read at a metre, 3 ft.',
   },
   'water/legionella-warm': {
     short: 'Band of warm-water germs',

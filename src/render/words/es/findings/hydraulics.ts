@@ -155,7 +155,7 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
       'Con {flow}, puestos que pueden quedar sin agua: {measured} de {sites} ({which}). Pruebe con una tira de papel seco.',
     fail: 'Con {flow}, puestos a los que no llegan ni película ni gotas: {measured} de {sites} ({which}). Los chorros deben bajar por la pared sobre un puesto, o dar en su vaso.',
     because:
-      'A plomo, con todos los agujeros abiertos. Un chorro a pocos milímetros de la pared se pega a ella; uno más adentro cae en gotas, que dan en lo que encuentran y salpican, o pasan de largo.',
+      'A plomo, con todos los agujeros abiertos. Un chorro muy cerca de la pared se pega a ella; uno más adentro cae en gotas, que dan en lo que encuentran y salpican, o pasan de largo.',
   },
   'hydraulics/drop-sites': {
     short: 'Película, no solo gotas',

@@ -80,7 +80,7 @@ const water: Readonly<Record<string, FindingWords>> = {
     watch:
       'El agua tiene {measured} de alcalinidad, por encima de {want}: el pH sube con cada reposición. Dé a cada litro su ácido según la alcalinidad, no según el pH, o mezcle agua más blanda.',
     fail: 'El agua tiene {measured} de alcalinidad.',
-    because: 'Cada litro repuesto trae su alcalinidad al depósito.',
+    because: 'Toda el agua repuesta trae su alcalinidad al depósito.',
   },
   'nutrients/unread-ion': {
     short: 'Nombres del análisis',

@@ -29,7 +29,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
     fail: 'Un niño que se cuelga y tira hacia atrás la vuelca: resiste solo {measured} veces. Sujétela a {strapHeight} con una cincha que aguante {strap}, o mantenga alejados a los niños.',
     unknown: 'Una cincha a {strapHeight} debe soportar {strap}; con menos no se tiene.',
     because:
-      'Un niño en edad escolar tira con 100 a 200 N a una altura de 1 a 1,5 m. Donde hay niños, nada más alto que ellos queda suelto.',
+      'Un niño en edad escolar tira con {force} a una altura de {height}. Donde hay niños, nada más alto que ellos queda suelto.',
   },
   'structure/lean': {
     short: 'Aguanta si alguien se apoya',
@@ -38,7 +38,7 @@ export const structure: Readonly<Record<string, FindingWords>> = {
       'Con el depósito bajo resiste {measured} veces a un adulto que tropieza contra ella. Una cincha a {strapHeight} que aguante {strap} la sostiene con reserva.',
     fail: 'Con el depósito bajo resiste {measured} veces a un adulto que tropieza contra ella.',
     unknown: 'Una cincha a {strapHeight} debe soportar {strap}; con menos no se tiene.',
-    because: 'Quien tropieza empuja con 200 a 400 N a 1,2 a 1,5 m; pocas torres lo resisten sin una pared.',
+    because: 'Quien tropieza empuja con {force} a {height}; pocas torres lo resisten sin una pared.',
   },
   'structure/strap': {
     short: 'Cincha y su anclaje',

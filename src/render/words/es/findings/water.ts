@@ -35,7 +35,7 @@ export const water: Readonly<Record<string, FindingWords>> = {
       'La etiqueta de la bomba dice {measured}; una sala de estar pide {want}, un dormitorio {bedroom}. Póngala sobre goma, separe la manguera de las paredes, téngala cubierta de agua o déjela descansar de noche.',
     fail: 'La etiqueta de la bomba dice {measured}.',
     because:
-      'Un zumbido continuo quita el sueño mucho antes de hacer daño; el agua que cae se suma. La etiqueta vale a un metro.',
+      'Un zumbido continuo quita el sueño mucho antes de hacer daño; el agua que cae se suma. La etiqueta vale a un metro, 3 pies.',
   },
   'water/legionella-warm': {
     short: 'Banda de gérmenes de calor',
