@@ -1,4 +1,15 @@
-import { createComputed, createEffect, createMemo, createSignal, For, Index, on, Show } from 'solid-js'
+import {
+  type Accessor,
+  createComputed,
+  createEffect,
+  createMemo,
+  createSignal,
+  For,
+  Index,
+  on,
+  onCleanup,
+  Show,
+} from 'solid-js'
 import type { Finding, Verdict } from '../../../findings/finding.ts'
 import { show } from '../../../render/display.ts'
 import { limitOf } from '../model/limits.ts'
@@ -117,16 +128,30 @@ function keepHand(): void {
   })
 }
 
+/** On paper nothing can be asked for: whatever is listed is listed whole. */
+function onPaper(): Accessor<boolean> {
+  const [printing, setPrinting] = createSignal(false)
+  const [begin, end] = [() => setPrinting(true), () => setPrinting(false)]
+  addEventListener('beforeprint', begin)
+  addEventListener('afterprint', end)
+  onCleanup(() => {
+    removeEventListener('beforeprint', begin)
+    removeEventListener('afterprint', end)
+  })
+  return printing
+}
+
 /** Findings that do not hold, worst first; what holds is a count until asked for. */
 export function Findings() {
   const bench = useBench()
   const holding = () => (bench.evaluated()?.findings ?? []).filter((f) => f.verdict === 'pass')
   const [all, setAll] = createSignal(false)
+  const printed = onPaper()
   const [unfolded, setUnfolded] = createSignal(false)
   const every = () => bench.order().filter((key) => bench.findings().has(key))
   const near = (key: string): boolean =>
     bench.open() === key || partOf(bench.findings().get(key)?.at ?? '') === bench.front()
-  const shown = () => every().filter((key, i) => all() || i < FIRST || near(key))
+  const shown = () => every().filter((key, i) => all() || printed() || i < FIRST || near(key))
   const numbered = (key: string): number => every().indexOf(key) + 1
   createComputed(on(shown, keepHand))
   return (
