@@ -32,6 +32,7 @@ export type IssueProblem =
   | 'not-a-choice'
   | 'not-in-table'
   | 'incomplete'
+  | 'none-chosen'
   | 'version-missing'
   | 'version-newer'
   | 'version-unknown'

@@ -55,6 +55,7 @@ describe('an answer that the plan could not hold', () => {
     [5, { ...usual, pump: { ...pump, maxHead: '200 m' } }, ['200 m lies outside 0.1 m to 60 m']],
     [5, { ...usual, pump: { ...pump, maxFlow: 'much' } }, ['“much”', 'Write it like 1800 L/h']],
     [5, { ...usual, pump: { ...pump, power: '35' } }, ['no unit', 'Write it like 35 W']],
+    [2, { ...usual, crops: [] }, ['the crops', 'none is chosen yet', 'lettuce, basil']],
     [1, { ...usual, setting: 'moon' }, ['“moon” is none of the choices']],
     [2, { ...usual, crops: ['x'.repeat(5000)] }, ['the text is longer than fits here', 'Shorten it']],
   ] as const)('is said at question %i in the words of its field', (question, answers, words) => {

@@ -21,6 +21,7 @@ export const issues: Readonly<Record<IssueProblem, string>> = {
   'not-a-choice': '{at}: “{received}” is none of the choices: {expected}.',
   'not-in-table': '{at}: no such row in the table: “{received}”. {hint}',
   incomplete: '{at}: a measure is missing: {expected}.',
+  'none-chosen': '{at}: none is chosen yet. Choose at least one: {expected}.',
   'version-missing': 'rootfall: the version of the form is missing. Write "rootfall": {first} as the first line.',
   'version-newer':
     'The plan is of form {received}; this rootfall reads up to {first}. Use a newer rootfall; the file was left as it is.',

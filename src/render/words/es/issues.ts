@@ -21,6 +21,7 @@ export const issues: Readonly<Record<IssueProblem, string>> = {
   'not-a-choice': '{at}: “{received}” no es ninguna de las opciones: {expected}.',
   'not-in-table': '{at}: no hay tal fila en la tabla: “{received}”. {hint}',
   incomplete: '{at}: falta una medida: {expected}.',
+  'none-chosen': '{at}: aún no hay ninguno elegido. Elija al menos uno: {expected}.',
   'version-missing': 'rootfall: falta la versión del formato. Escriba "rootfall": {first} como primera línea.',
   'version-newer':
     'El plan es del formato {received}; este rootfall lee hasta {first}. Use un rootfall más nuevo; el archivo quedó como está.',

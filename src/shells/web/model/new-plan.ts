@@ -44,9 +44,17 @@ export function told(question: number, answers: Answers): readonly (readonly [pa
   }
 }
 
+/** Crops that are offered, by the names of the plan. */
+export const offered = [
+  ...['lettuce', 'basil', 'spinach', 'pak choi', 'chard'],
+  ...['coriander', 'parsley', 'strawberry', 'mint', 'rocket'],
+] as const
+
 /** What is wrong with the answer to a question, as the field of the plan itself would say it. */
 export function answerIssues(question: number, answers: Answers): readonly Issue[] {
   const issues: Issue[] = []
+  if (question === 2 && answers.crops.length === 0)
+    issues.push({ at: 'crops', problem: 'none-chosen', received: '', expected: offered })
   for (const [path, value] of told(question, answers)) {
     const field = fieldAt(path)
     if (field === null) throw new RangeError(`answerIssues: no field ${path}`)

@@ -31,8 +31,15 @@ function SavedNote() {
     }
   }
   return (
-    <span class="saved" role="status" data-why="fact:saved">
-      {text()}
+    <span class="saved" role="status">
+      <button
+        type="button"
+        class="fig"
+        data-why="fact:saved"
+        onClick={(e) => bench.explain('fact:saved', e.currentTarget)}
+      >
+        {text()}
+      </button>
       <Show when={bench.saved().kind === 'failed'}>
         {' '}
         <button type="button" class="link" onClick={() => bench.retry()}>

@@ -7,25 +7,13 @@ import { words } from '../language.ts'
 import { adjustedInWorker } from '../model/engine.ts'
 import { fieldAt } from '../model/fields.ts'
 import { issueSentences } from '../model/issues.ts'
-import { type Answers, answerIssues, drafted, pumpFigures } from '../model/new-plan.ts'
+import { type Answers, answerIssues, drafted, offered, pumpFigures } from '../model/new-plan.ts'
 import { choiceName, say } from '../words.ts'
 import { useBench } from './bench.tsx'
 import { PanelFrame } from './PanelFrame.tsx'
 import { suggestions } from './suggestions.ts'
 
 const QUESTIONS = 5
-const CROPS = [
-  'lettuce',
-  'basil',
-  'spinach',
-  'pak choi',
-  'chard',
-  'coriander',
-  'parsley',
-  'strawberry',
-  'mint',
-  'rocket',
-]
 const PUMP = { name: '', maxHead: '2.2 m', maxFlow: '1800 L/h', power: '35 W' }
 
 /** Answers as they are given, one signal for all. */
@@ -123,16 +111,29 @@ function Crops(props: Asked) {
     const { crops } = props.answers()
     props.set({ crops: crops.includes(crop) ? crops.filter((c) => c !== crop) : [...crops, crop] })
   }
+  const issueId = createUniqueId()
+  const wrong = () => props.wrong().filter((i) => i.at === 'crops')
   return (
     <Asks name={say('new-crop')}>
-      <For each={CROPS}>
+      <For each={offered}>
         {(c) => (
           <label>
-            <input type="checkbox" checked={props.answers().crops.includes(c)} onChange={() => toggle(c)} />{' '}
+            <input
+              type="checkbox"
+              checked={props.answers().crops.includes(c)}
+              aria-invalid={wrong().length > 0}
+              aria-describedby={wrong().length > 0 ? issueId : undefined}
+              onChange={() => toggle(c)}
+            />{' '}
             {choiceName(c)}
           </label>
         )}
       </For>
+      <Show when={wrong().length > 0}>
+        <span class="issue" id={issueId} role="alert">
+          {issueSentences(wrong().map((i) => ({ ...i, expected: i.expected.map(choiceName) })))}
+        </span>
+      </Show>
     </Asks>
   )
 }
