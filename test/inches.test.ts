@@ -74,7 +74,7 @@ describe('measures of the trade in inches', () => {
   it('wind in miles an hour, water in a hose in feet a second', () => {
     expect(shownText({ value: 17.8816, unit: 'm_s' }, telling('wind', inches))).toBe('40 mph')
     expect(shownText({ value: 0.6096, unit: 'm_s' }, inches)).toBe('2.0 ft/s')
-    expect(shownText({ value: 17.8816, unit: 'm_s' }, telling('wind', metric))).toBe('17.88 m/s')
+    expect(shownText({ value: 17.8816, unit: 'm_s' }, telling('wind', metric))).toBe('18 m/s')
   })
 
   it('head in feet, in inches under a foot', () => {

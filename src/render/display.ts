@@ -154,6 +154,9 @@ function inchStyle(unit: Unit, largest: number, tells: Told | undefined): Style 
   return undefined
 }
 
+/** A gust to the metre a second: no place is known closer. */
+const GUST: Style = { unit: 'm/s', digits: 0 }
+
 function styleOf(unit: Unit, largest: number, display: Display): Style {
   const inch = display.lengths === 'in' ? inchStyle(unit, largest, display.tells) : undefined
   if (unit === 'm') return inch ?? lengthStyle(largest)
@@ -167,6 +170,7 @@ function styleOf(unit: Unit, largest: number, display: Display): Style {
   if (unit === 'g_m3' && largest > 0 && largest < 1) return { unit: 'mg/L', digits: 3 }
   // What a floor carries; a kilopascal is a kilonewton per square metre.
   if (unit === 'Pa' && largest < 1e5) return { unit: 'kPa', digits: 1 }
+  if (inch === undefined && unit === 'm_s' && display.tells === 'wind') return GUST
   return inch ?? styles[unit] ?? { unit: '', digits: 2 }
 }
 

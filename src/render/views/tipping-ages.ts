@@ -52,7 +52,7 @@ export function tippingByAge(given: {
   const [foot, top] = [chartPoint(f, facts.gust_m_s, 0), chartPoint(f, facts.gust_m_s, oldest_d)]
   return [
     contour([...falls, chartPoint(f, most_m_s, oldest_d), chartPoint(f, most_m_s, 0)], null, { fill: 'wash' }),
-    ...hatch({ rings: [[...free, ...[...falls].reverse()]], pitch_mm: 1.6 }),
+    ...hatch({ rings: [[...free, ...[...falls].reverse()]], pitch_mm: 2.4 }),
     polyline(free, 'cut'),
     polyline(falls, 'cut'),
     line(foot, top, 'hidden'),

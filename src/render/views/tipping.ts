@@ -2,11 +2,11 @@ import type { TippingFacts } from '../../disciplines/structure/index.ts'
 import { quantity } from '../../kernel/units.ts'
 import { type Display, shownText, telling } from '../display.ts'
 import { hatch } from '../drawing/hatch.ts'
-import { contour, type Drawing, lettering, line, type Point, polyline } from '../drawing/primitives.ts'
+import { circle, contour, type Drawing, lettering, line, type Point, polyline } from '../drawing/primitives.ts'
 import type { StandChartWords } from '../words/en/stand-charts.ts'
 import { fill } from '../words/fill.ts'
 import { CHART_FIGURE_mm, chartAxes, chartPoint, type Frame, insideOf } from './chart-axes.ts'
-import { spotsAlong, spotsRound, spotsWithin, type Tag, tags } from './tags.ts'
+import { spotsRound, spotsWithin, type Tag, tags } from './tags.ts'
 import { tippingByAge } from './tipping-ages.ts'
 
 /** Room that the chart shows beyond the gust of the place, and the least wind it shows. */
@@ -19,7 +19,49 @@ type Kind = 'falls_m_s' | 'free_m_s'
 const curve = (f: Frame, facts: TippingFacts, week: number, kind: Kind): Point[] =>
   facts.cells.filter((c) => c.week === week).map((c) => chartPoint(f, Math.min(c[kind], f.x[1]), c.level.volume_m3))
 
-const shownWeek = (week: number): string => String(Number(week.toFixed(1)))
+/** What is told of the ages: a column of names, each with a leader that ends in a dot on its own curve. */
+const AGES = { from: 0.1, apart_mm: 4.4, wide_mm: 30, off_mm: 4, dot_mm: 0.55 }
+
+interface Aged {
+  readonly week: number
+  readonly points: readonly Point[]
+}
+
+/** Where a curve passes a height of the sheet. */
+function crossing(points: readonly Point[], y: number): number {
+  const i = Math.max(
+    1,
+    points.findIndex((p) => p[1] >= y),
+  )
+  const [a, b] = [points[i - 1]!, points[i] ?? points.at(-1)!]
+  return b[1] === a[1] ? a[0] : a[0] + ((b[0] - a[0]) * (y - a[1])) / (b[1] - a[1])
+}
+
+/** Names of the ages beside the band, youngest on top, left of it where there is room. */
+function ages(f: Frame, curves: readonly Aged[], falls: readonly Point[], told: (week: number) => string): Drawing {
+  const level = (i: number) => f.bottom_mm + AGES.from * f.height_mm + (curves.length - 1 - i) * AGES.apart_mm
+  const leftmost = Math.min(
+    ...curves.flatMap((c, i) => curves.map((_, k) => crossing(c.points, level((i + k) % curves.length)))),
+  )
+  const onLeft = leftmost - f.left_mm > AGES.wide_mm + AGES.off_mm
+  const rightmost = Math.max(...falls.map((p) => p[0]))
+  return curves.flatMap((c, i): Drawing => {
+    const y = level(i)
+    const x = crossing(c.points, y)
+    const edge = onLeft ? leftmost - AGES.off_mm : rightmost + AGES.off_mm
+    return [
+      line([edge + (onLeft ? 1 : -1), y], [x, y], 'dimension'),
+      circle([x, y], AGES.dot_mm, 'dimension', { fill: 'solid' }),
+      lettering([edge, y - 1], told(c.week), {
+        size_mm: CHART_FIGURE_mm,
+        anchor: onLeft ? 'end' : 'start',
+        halo: true,
+      }),
+    ]
+  })
+}
+
+const shownWeek = (week: number, decimal: '.' | ','): string => String(Number(week.toFixed(1))).replace('.', decimal)
 
 /** Level below which to strap or refill in the gust of the place, and where the gust meets it. */
 function refillLine(f: Frame, facts: TippingFacts): readonly Point[] {
@@ -44,7 +86,7 @@ function names({ f, facts, words, display, free, falls, younger, refill }: Drawn
   const middle = (a: readonly Point[], share: number) => a[Math.round(share * (a.length - 1))]!
   const field = (text: string, at: (share: number) => Point): Tag => ({
     text,
-    spots: [0.85, 0.7, 0.55, 0.4, 0.25, 0.1].map((share) => ({ at: at(share), anchor: 'middle' as const })),
+    spots: [0.85, 0.7, 0.55].map((share) => ({ at: at(share), anchor: 'middle' as const })),
   })
   const half = (a: Point, b: Point): Point => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2 - 1]
   const gust = chartPoint(f, facts.gust_m_s, f.y[1])
@@ -67,11 +109,6 @@ function names({ f, facts, words, display, free, falls, younger, refill }: Drawn
     field(words.stands, (share) => half(edge(share), middle(free, share))),
     field(words.falls, (share) => half(middle(falls, share), far(share))),
     field(words.strapped, (share) => half(middle(free, share), middle(falls, share))),
-    ...younger.map((y) => ({
-      text: fill(words.week, { week: shownWeek(y.week) }),
-      spots: spotsAlong(y.points),
-    })),
-    { text: fill(words.week, { week: shownWeek(facts.oldest) }), spots: spotsAlong(free) },
     ...(strapAlways
       ? [{ text: words.strapAlways, spots: [...spotsRound(always), ...spotsWithin(insideOf(f), always)] }]
       : []),
@@ -114,10 +151,10 @@ export function tippingChart(given: {
   const gust = facts.gust_m_s > 0 ? [f.y[0], f.y[1]].map((y) => chartPoint(f, facts.gust_m_s, y)) : []
   return [
     contour([...falls, far(high), far(low)], null, { fill: 'wash' }),
-    ...hatch({ rings: [[...free, ...[...falls].reverse()]], pitch_mm: 1.6 }),
+    ...hatch({ rings: [[...free, ...[...falls].reverse()]], pitch_mm: 2.4 }),
     polyline(free, 'cut'),
     polyline(falls, 'cut'),
-    ...younger.map((y) => polyline(y.points, 'thin')),
+    ...younger.map((y) => polyline(y.points, 'visible')),
     ...(gust.length === 0
       ? []
       : [
@@ -139,5 +176,8 @@ export function tippingChart(given: {
       { x: `${words.gust}, ${speed}`, y: `${words.tank}, ${volume}` },
     ),
     ...names({ f, facts, words, display, free, falls, younger, refill }),
+    ...ages(f, [...younger, { week: facts.oldest, points: free }], falls, (week) =>
+      fill(words.week, { week: shownWeek(week, display.decimal) }),
+    ),
   ]
 }

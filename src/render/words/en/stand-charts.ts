@@ -33,7 +33,7 @@ export const standChartWords: StandChartWords = {
   falls: 'falls over',
   stands: 'stands free',
   strapped: 'strap',
-  week: 'week {week}',
+  week: 'plants, week {week}',
   place: 'gust of the place',
   refill: 'strap or refill below {volume}',
   strapAlways: 'no filling is enough: strap',

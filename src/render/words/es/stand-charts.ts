@@ -7,7 +7,7 @@ export const standChartWords: StandChartWords = {
   falls: 'vuelca',
   stands: 'se sostiene',
   strapped: 'cincha',
-  week: 'semana {week}',
+  week: 'plantas, semana {week}',
   place: 'racha del lugar',
   refill: 'cincha o reponer bajo {volume}',
   strapAlways: 'ningún llenado basta: cincha',
