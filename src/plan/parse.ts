@@ -1,6 +1,6 @@
 import { edgeUnits } from '../kernel/edge-units.ts'
 import { nearestWords } from '../kernel/nearest.ts'
-import { inUnit, readQuantity } from '../kernel/quantity-text.ts'
+import { inUnit, numberFromText, readQuantity } from '../kernel/quantity-text.ts'
 import { type Field, memoryKey, type QuantityField, type SectionField } from './field.ts'
 import type { Issue, IssueProblem } from './issue.ts'
 import { onPenScales } from './pen-scales.ts'
@@ -115,8 +115,11 @@ function readNumber(
   value: unknown,
   at: string,
 ): number | undefined {
-  if (typeof value !== 'number' || !Number.isFinite(value))
-    return refuse(r, at, 'wrong-kind', value, [String(field.min)])
+  if (typeof value !== 'number' || !Number.isFinite(value)) {
+    // "5,8" between quotes is most likely 5.8.
+    const meant = typeof value === 'string' ? numberFromText(value.trim()) : null
+    return refuse(r, at, 'wrong-kind', value, [String(meant ?? field.min)])
+  }
   if (field.kind === 'count' && !Number.isInteger(value)) return refuse(r, at, 'not-whole', value)
   if (value < field.min || value > field.max)
     return refuse(r, at, 'out-of-bounds', value, [String(field.min), String(field.max)])

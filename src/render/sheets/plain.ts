@@ -2,12 +2,14 @@ import { isKnown } from '../../plan/known.ts'
 import { type Cell, csv } from '../tables/csv.ts'
 import { cutsCsv } from '../tables/cuts-csv.ts'
 import { weakTexts } from '../tables/feed.ts'
+import { elementCells, stockCells } from '../tables/feed-csv.ts'
 import { orderLines } from '../tables/feed-order.ts'
 import { refillText } from '../tables/feed-running.ts'
 import { figure, mm } from '../tables/figures.ts'
 import { packCells } from '../tables/packs.ts'
 import { partsCsv } from '../tables/parts-csv.ts'
 import { runningTables } from '../tables/running-csv.ts'
+import { stepCells, toolCells } from '../tables/steps-csv.ts'
 import { fill } from '../words/fill.ts'
 import { choiceName } from '../words/place-names.ts'
 import { context, type SheetInput } from './context.ts'
@@ -44,6 +46,7 @@ function parts(input: SheetInput): readonly PlainFile[] {
     `[ ] ${r.count} × ${r.name}${r.size === '' ? '' : ` (${r.size})`}${r.spares === '' ? '' : ` + ${r.spares}`}${r.remark === '' ? '' : `: ${r.remark}`}`
   return [
     { name: 'parts.csv', text: partsCsv(facts.known, input.facts.nutrients, input.words) },
+    ...tableOf(input, 'tools.csv', input.words.csv.tools, toolCells(facts.known.tools, input.words)),
     { name: 'parts.txt', text: `${facts.known.parts.map((p) => line(partRow(c, p))).join('\n')}\n` },
   ]
 }
@@ -62,14 +65,31 @@ function steps(input: SheetInput): readonly PlainFile[] {
       ...(t.test === '' ? [] : [`= ${t.test}`]),
     ].join('\n')
   })
-  return [{ name: 'steps.txt', text: `${text.join('\n\n')}\n` }]
+  const cells = stepCells(build.known, input.words, input.display)
+  return [
+    ...tableOf(input, 'steps.csv', input.words.csv.steps, cells),
+    { name: 'steps.txt', text: `${text.join('\n\n')}\n` },
+  ]
 }
 
-/** What there is on the shelf against batch and bottles. */
-function packs({ facts, plan, words }: SheetInput): readonly PlainFile[] {
-  const rows = packCells(facts.nutrients, words)
-  const head = words.csv.packs.map((h) => fill(h, { money: plan.prices?.currency ?? words.csv.money }))
-  return rows.length === 0 ? [] : [{ name: 'packs.csv', text: csv(head, rows, words.decimal) }]
+/** A table under its name; nothing where it has no row. */
+const tableOf = (
+  { words }: SheetInput,
+  name: string,
+  head: readonly string[],
+  rows: readonly (readonly Cell[])[],
+): readonly PlainFile[] => (rows.length === 0 ? [] : [{ name, text: csv(head, rows, words.decimal) }])
+
+/** Elements against their targets, stock bottles, and what there is on the shelf against both. */
+function feed(input: SheetInput): readonly PlainFile[] {
+  const { facts, plan, words } = input
+  const packHead = words.csv.packs.map((h) => fill(h, { money: plan.prices?.currency ?? words.csv.money }))
+  const bottles = stockCells(facts.nutrients, plan.feed?.stock?.volume_m3 ?? null, words)
+  return [
+    ...tableOf(input, 'elements.csv', words.csv.elements, elementCells(facts.nutrients)),
+    ...tableOf(input, 'stock.csv', words.csv.stock, bottles),
+    ...tableOf(input, 'packs.csv', packHead, packCells(facts.nutrients, words)),
+  ]
 }
 
 /** Doses of the batch for a spreadsheet, and its order of mixing. */
@@ -94,17 +114,17 @@ function batch(input: SheetInput): readonly PlainFile[] {
   const said = [...weakTexts(facts.known, words, display), ...lines, refillText(facts.known, words)]
   return [
     { name: 'batch.csv', text: csv(words.csv.batch, rows, words.decimal) },
-    ...packs(input),
     { name: 'batch.txt', text: `${said.filter((t) => t !== '').join('\n')}\n` },
   ]
 }
 
-/** Marks, cuts, parts, doses, findings and what is watched as tables for a spreadsheet; parts, steps and the batch as plain text. */
+/** Marks, cuts, parts, tools, steps, doses, elements, bottles, packs, findings and what is watched as tables for a spreadsheet; parts, steps and the batch as plain text. */
 export const plainFiles = (input: SheetInput): readonly PlainFile[] => [
   ...marks(input),
   { name: 'cuts.csv', text: cutsCsv(input.facts.cuts, input.words) },
   ...parts(input),
   ...steps(input),
   ...batch(input),
+  ...feed(input),
   ...runningTables(input),
 ]

@@ -15,6 +15,7 @@ import { serve } from './commands/serve.ts'
 import { sheets } from './commands/sheets.ts'
 import { solids } from './commands/solids.ts'
 import { steps } from './commands/steps.ts'
+import { tables } from './commands/tables.ts'
 import { EXIT, isStop, type Stop, say, stop } from './io.ts'
 import { speak } from './language.ts'
 
@@ -41,6 +42,7 @@ const commands: readonly CommandOf[] = [
   correct,
   evaluateCommand,
   sheets,
+  tables,
   solids,
   bookletCommand,
   schema,

@@ -1,4 +1,6 @@
+import { otherSigns } from '../../plan/decimal-signs.ts'
 import { type ReadPlan, readPlanText } from '../../plan/document.ts'
+import { planFields } from '../../plan/plan.ts'
 import { fill, oneOf } from '../../render/words/fill.ts'
 import { issueText, placeName } from '../../render/words/sentences.ts'
 import { EXIT, isStop, type Stop, say, stop, textOf } from './io.ts'
@@ -20,6 +22,9 @@ export function planFile(path: string): ReadPlan | Stop {
   if (Object.keys(read.plan).length === 0 && read.issues.length > 0)
     return stop(`${path}: the plan cannot be read.\n${sentences.map((s) => `  ${s}`).join('\n')}`, EXIT.input)
   for (const sentence of sentences) say(`${path}: ${sentence}`)
+  const { words } = language()
+  for (const { at, typed, read: value } of otherSigns(planFields, read.document, words.decimal))
+    say(`${path}: ${fill(words.phrases['read-as']!, { place: placeName(at, words), typed, value })} (${at})`)
   return read
 }
 

@@ -11,6 +11,16 @@ export const csvWords: CsvWords = {
     ...['product', 'there in all (g)', 'used up by a batch (g)', 'to begin with (g)', 'stock bottles (g)'],
     ...['batches it lasts', 'missing (g)', 'pack (g)', 'packs to buy', 'price ({money})'],
   ],
+  elements: ['element', 'wanted (mg/L)', 'in the water (mg/L)', 'reached (mg/L)', 'of wanted (%)'],
+  stock: [
+    ...['bottle', 'times the feed', 'for a litre of feed (mL)', 'product', 'in a litre of bottle (g)', 'bottle (L)'],
+    'in the bottle (g)',
+  ],
+  steps: [
+    ...['no.', 'step', 'begins at (h)', 'hands (min)', 'minding (min)', 'by itself (min)', 'after steps', 'wait'],
+    ...['acts', 'cautions', 'test'],
+  ],
+  tools: ['tool', 'at hand'],
   cuts: [
     ...['material', 'pipe', 'length no.', 'length (mm)', 'from', 'piece', 'piece length (mm)', 'from (mm)', 'to (mm)'],
     ...['turned', 'end', 'saw from square (deg)', 'left over on this length (mm)'],

@@ -1,5 +1,6 @@
 export const phrases: Readonly<Record<string, string>> = {
   and: 'and',
+  'read-as': '{place}: “{typed}” read as {value}.',
   or: 'or',
   nothing: 'nothing',
   'the-plan': 'the plan',
@@ -8,6 +9,8 @@ export const phrases: Readonly<Record<string, string>> = {
   'did-you-mean': 'Did you mean {list}?',
   'slope-metre': '{rise} a metre',
   'slope-feet': '{rise} in {feet} ft',
+  'bucket-do': 'Do the bucket test.',
+  'bucket-done': 'The bucket test has it so: clean pump and hose first.',
   'bucket-fills': '{volume} in {time}',
   'even-by-bucket':
     'Close the valve of each column until it fills {fills}: {first} first, by a loss of {valve}, or a bore of {bore} in its place.',
@@ -43,6 +46,6 @@ export const phrases: Readonly<Record<string, string>> = {
   'roots-to-rain': 'roots hang {gap} out to it, from week {from} to {to}',
   'roots-to-rain-unknown': 'roots hang out to it',
   'roots-swap': 'set {crop} in ring 1, at the foot',
-  'dries-from': 'From week {week} on plants may be dry sooner, after {dry}.',
+  'dries-from': 'From week {week} on: dry from {dry}.',
   'dries-never': 'No age of plants is dry sooner.',
 }

@@ -17,6 +17,16 @@ export const csvWords: CsvWords = {
     ],
     ...['preparaciones que alcanza', 'falta (g)', 'envase (g)', 'envases por comprar', 'precio ({money})'],
   ],
+  elements: ['elemento', 'deseado (mg/L)', 'en el agua (mg/L)', 'alcanzado (mg/L)', 'de lo deseado (%)'],
+  stock: [
+    ...['botella', 'veces la solución', 'por litro de solución (mL)', 'producto', 'en un litro de botella (g)'],
+    ...['botella (L)', 'en la botella (g)'],
+  ],
+  steps: [
+    ...['n.º', 'paso', 'empieza a las (h)', 'manos (min)', 'vigilar (min)', 'por sí solo (min)', 'tras los pasos'],
+    ...['espera', 'tareas', 'precauciones', 'prueba'],
+  ],
+  tools: ['herramienta', 'a mano'],
   cuts: [
     ...['material', 'tubo', 'barra n.º', 'barra (mm)', 'origen', 'pieza', 'largo de pieza (mm)', 'desde (mm)'],
     ...['hasta (mm)', 'girada', 'extremo', 'sierra desde escuadra (grados)', 'sobrante de esta barra (mm)'],

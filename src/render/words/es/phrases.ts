@@ -1,5 +1,6 @@
 export const phrases: Readonly<Record<string, string>> = {
   and: 'y',
+  'read-as': '{place}: “{typed}” se leyó como {value}.',
   or: 'o',
   nothing: 'nada',
   'the-plan': 'el plan',
@@ -8,6 +9,8 @@ export const phrases: Readonly<Record<string, string>> = {
   'did-you-mean': '¿Quiso decir {list}?',
   'slope-metre': '{rise} por metro',
   'slope-feet': '{rise} en {feet} pies',
+  'bucket-do': 'Haga la prueba del cubo.',
+  'bucket-done': 'Así lo dice la prueba del cubo: limpie antes bomba y manguera.',
   'bucket-fills': '{volume} en {time}',
   'even-by-bucket':
     'Cierre la válvula de cada columna hasta que llene {fills}: primero {first}, con una pérdida de {valve}, o en su lugar un diámetro interior de {bore}.',
@@ -44,6 +47,6 @@ export const phrases: Readonly<Record<string, string>> = {
   'roots-to-rain': 'las raíces cuelguen {gap} hasta ella, de la semana {from} a la {to}',
   'roots-to-rain-unknown': 'las raíces cuelguen hasta ella',
   'roots-swap': 'ponga {crop} en el anillo 1, al pie',
-  'dries-from': 'Desde la semana {week} las plantas pueden quedar secas antes, a los {dry}.',
+  'dries-from': 'Desde la semana {week}: secas a los {dry}.',
   'dries-never': 'A ninguna edad quedan secas antes.',
 }

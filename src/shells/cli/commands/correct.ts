@@ -6,9 +6,11 @@ import { solutionVolume } from '../../../disciplines/reservoir/vessel.ts'
 import { evaluate } from '../../../evaluate.ts'
 import { readQuantity } from '../../../kernel/quantity-text.ts'
 import type { Unit } from '../../../kernel/units.ts'
+import { readWithSign } from '../../../plan/decimal-signs.ts'
 import { isKnown, type Known } from '../../../plan/known.ts'
 import type { Plan } from '../../../plan/plan.ts'
 import { correctionTexts, penQuestion } from '../../../render/tables/correction.ts'
+import { fill } from '../../../render/words/fill.ts'
 import { findingText } from '../../../render/words/sentences.ts'
 import { displayOf } from '../display.ts'
 import { EXIT, isStop, json, out, type Stop, say, stop } from '../io.ts'
@@ -19,10 +21,15 @@ import { needsText, planFile } from '../plan-file.ts'
 type Options = Readonly<Record<string, unknown>>
 
 /** A reading with its unit, or a sentence that says how to write it. */
+function sayRead(name: string, typed: string, value: string | null): void {
+  if (value !== null) say(fill(language().words.phrases['read-as']!, { place: `--${name}`, typed, value }))
+}
+
 function reading(options: Options, name: string, unit: Unit, example: string): number | null | Stop {
   const typed = options[name]
   if (typeof typed !== 'string') return null
   const read = readQuantity(typed, unit)
+  sayRead(name, typed, readWithSign(typed, unit, language().words.decimal))
   return read.ok ? read.value : stop(`--${name} "${typed}" cannot be read. Write it like "${example}".`, EXIT.usage)
 }
 
@@ -30,6 +37,7 @@ function reading(options: Options, name: string, unit: Unit, example: string): n
 function penReading(options: Options, { pen }: NutrientsFacts, plan: Plan): number | null | Stop {
   const typed = options['ec']
   if (typeof typed !== 'string') return null
+  sayRead('ec', typed, readWithSign(typed, 'S_m', language().words.decimal))
   const read = penReadingOf(typed, pen)
   const question = penQuestion(read, typed, language().words, displayOf(plan))
   return 'read_S_m' in read ? read.read_S_m : stop(question ?? '', EXIT.usage)
@@ -57,6 +65,8 @@ function readings(options: Options, plan: Plan, nutrients: NutrientsFacts, tank:
   const temperature = reading(options, 'temp', 'C', '21 °C')
   if (temperature !== null && typeof temperature === 'object') return temperature
   const pH = options['ph'] === undefined ? null : Number(String(options['ph']).replace(',', '.'))
+  if (String(options['ph']).includes(',') && language().words.decimal === '.')
+    sayRead('ph', String(options['ph']), String(pH))
   if (pH !== null && !(pH >= 2 && pH <= 11))
     return stop(`--ph "${String(options['ph'])}" is no pH of a tank.`, EXIT.usage)
   const { batch } = nutrients
@@ -95,8 +105,8 @@ export const correct: CommandOf = {
       return EXIT.input
     }
     const batch = nutrients.batch.known
-    const fill = isKnown(tank) && isKnown(tank.known.fill) ? tank.known.fill.known.volume_m3 : null
-    const line_m3 = fill ?? read.plan.feed?.batch_m3 ?? found.volume_m3
+    const fill_m3 = isKnown(tank) && isKnown(tank.known.fill) ? tank.known.fill.known.volume_m3 : null
+    const line_m3 = fill_m3 ?? read.plan.feed?.batch_m3 ?? found.volume_m3
     const mid = (batch.predicted.conductivity_S_m.low + batch.predicted.conductivity_S_m.high) / 2
     const wanted = {
       line_m3,

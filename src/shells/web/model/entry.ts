@@ -1,4 +1,5 @@
 import { inUnit, readQuantity } from '../../../kernel/quantity-text.ts'
+import { readWithSign } from '../../../plan/decimal-signs.ts'
 import type { Field } from '../../../plan/field.ts'
 import type { Issue } from '../../../plan/issue.ts'
 import { readField } from '../../../plan/parse.ts'
@@ -48,14 +49,8 @@ function valueFrom(field: Field, text: string, before: unknown): unknown {
 }
 
 /** What was read of a figure with the decimal sign of another language, `2.1 m` of `2,1 m`; null where it reads as typed. */
-export function readAs(field: Field, typed: unknown, decimal: '.' | ','): string | null {
-  if (field.kind !== 'quantity' || typeof typed !== 'string' || !typed.includes(decimal === '.' ? ',' : '.'))
-    return null
-  const read = readQuantity(typed, field.unit)
-  if (!read.ok) return null
-  const figure = String(Number(inUnit(read.value, field.unit, read.spelled).toPrecision(9)))
-  return `${figure.replace('.', decimal)} ${read.spelled}`
-}
+export const readAs = (field: Field, typed: unknown, decimal: '.' | ','): string | null =>
+  field.kind === 'quantity' && typeof typed === 'string' ? readWithSign(typed, field.unit, decimal) : null
 
 const SIXTEENTH = 1 / 16
 
