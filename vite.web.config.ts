@@ -29,6 +29,7 @@ export default defineConfig({
         sheets: join(root, 'workers/sheets.ts'),
         solids: join(root, 'workers/solids.ts'),
         booklet: join(root, 'workers/booklet.ts'),
+        sensitivity: join(root, 'workers/sensitivity.ts'),
       },
       output: {
         entryFileNames: 'assets/[name].js',

@@ -118,13 +118,22 @@ function ranked(base: Base, all: readonly Swing[], told: number): ResultSwings {
   }
 }
 
-/** Readings by what they would settle: each counts with its share of the swings of every result. */
+/** What a swing is held against: the result itself, but for temperature and pH, whose zero says nothing. */
+function scaleOf({ id, value }: ResultSwings): number {
+  const { feltTemperature, feltPh } = swingPractice.rows
+  if (id === 'hot') return feltTemperature.value
+  return id === 'pH' ? feltPh.value : Math.abs(value)
+}
+
+/** Readings by what they would settle: each counts with its share of a result's swings, as far as those are felt. */
 function improvements(all: readonly ResultSwings[]): readonly Improve[] {
   const by = new Map<string, { reading: Swing['reading']; score: number; of: { id: ResultId; share: number }[] }>()
-  for (const { id, swings } of all) {
+  for (const r of all) {
+    const { id, swings } = r
     const sum = swings.reduce((total, s) => total + s.size, 0)
+    const scale = scaleOf(r)
     for (const s of swings) {
-      const share = s.size / sum
+      const share = (s.size / sum) * (s.size < scale ? s.size / scale : 1)
       const known = by.get(s.at) ?? { reading: s.reading, score: 0, of: [] }
       by.set(s.at, { ...known, score: known.score + share, of: [...known.of, { id, share }] })
     }

@@ -77,6 +77,12 @@ export const swingPractice = table({
       unit: '1',
       note: 'readings that move a result by less than this share of the greatest are summed up',
     },
+    feltTemperature: {
+      value: 5,
+      unit: 'C',
+      note: 'a change that surely calls for another act; other results are held against their own size',
+    },
+    feltPh: { value: 0.5, unit: '1', note: 'as above' },
     named: { value: 4, unit: 'count', note: 'readings named for one result at most' },
   },
 })

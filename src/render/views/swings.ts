@@ -76,7 +76,7 @@ export function swingChart(g: Given): SwingChart | null {
   const height_mm = HEAD_mm + rows * ROW_mm
   const foot = (i: number) => height_mm - HEAD_mm - (i + 1) * ROW_mm + 1.2
   const name = (text: string, i: number) =>
-    lettering([0, foot(i) + BAR_mm + 1.1], text, { size_mm: CHART_FIGURE_mm, tone: 'quiet' })
+    lettering([0, foot(i) + BAR_mm + 1.1], text, { size_mm: CHART_FIGURE_mm, tone: 'quiet', halo: true })
   const reach = result.own * per_mm
   const y = foot(rows - 1)
   const drawing: Drawing = [

@@ -75,6 +75,10 @@ export const page = {
     'Level in the tank',
     'The fill line with what runs back on a stop, the low line less what a start draws up, by the tank’s shape.',
   ],
+  sensitivity: [
+    'Which number matters',
+    'One reading at a time is taken to either end of what such readings are off, and the result is computed again; swings are not added up. How far readings are off stands in one table with its sources.',
+  ],
   tape: ['Nearest mark', 'The length on the nearest mark of an inch tape, and how far that is off.'],
   fields: ['Fields', 'What the plan could be told of this part besides.'],
   parts: ['Parts', 'Counted from the plan; prices are those that the plan tells.'],

@@ -80,6 +80,10 @@ export const page: FactWords = {
     'Nivel en el depósito',
     'La línea de llenado con lo que vuelve al parar, la línea mínima menos lo que se lleva un arranque, según la forma del depósito.',
   ],
+  sensitivity: [
+    'Qué número importa',
+    'Las lecturas se llevan de una en una a los dos extremos de lo que suelen desviarse, y el resultado se calcula de nuevo; los cambios no se suman. Cuánto se desvían las lecturas consta en una sola tabla con sus fuentes.',
+  ],
   tape: ['Marca más próxima', 'La longitud en la marca más próxima de una cinta en pulgadas, y cuánto se desvía.'],
   fields: ['Campos', 'Lo que además se podría decir al plan de esta parte.'],
   parts: ['Piezas', 'Contadas del plan; los precios son los que dice el plan.'],

@@ -33,6 +33,7 @@ const inputs: Readonly<Record<keyof FactWords, readonly string[]>> = {
   'hydraulics/held': ['riser/bore', 'riser/length', 'column/length', 'distributor/depth'],
   'hydraulics/stop': ['place/airHigh', 'crops'],
   'reservoir/levels': ['reservoir/fillVolume', 'reservoir/lowVolume', 'reservoir/container'],
+  sensitivity: ['tools/tape', 'feed/penCalibrated'],
   tape: ['tools/tape'],
   fields: [],
   parts: ['prices/currency'],

@@ -20,7 +20,7 @@ export type SavedState =
   | { readonly kind: 'conflict'; readonly theirs: Kept | null }
 
 export type Act = 'draw' | 'make' | 'tend'
-export type Panel = 'plans' | 'changes' | 'compare' | 'new' | 'conflict'
+export type Panel = 'plans' | 'changes' | 'compare' | 'new' | 'conflict' | 'sensitivity'
 
 /** A remedy held over the drawing: the change, and what it draws otherwise. */
 export interface Ghost {

@@ -5,6 +5,7 @@ import { Compare } from './Compare.tsx'
 import { Conflict } from './Conflict.tsx'
 import { NewPlan } from './NewPlan.tsx'
 import { Plans } from './Plans.tsx'
+import { Sensitivity } from './Sensitivity.tsx'
 
 /** The panel that is asked for, in the place of the words. */
 export function Panels() {
@@ -22,6 +23,9 @@ export function Panels() {
       </Match>
       <Match when={bench.panel() === 'new'}>
         <NewPlan />
+      </Match>
+      <Match when={bench.panel() === 'sensitivity'}>
+        <Sensitivity />
       </Match>
       <Match when={bench.panel() === 'conflict'}>
         <Conflict />

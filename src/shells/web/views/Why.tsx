@@ -13,6 +13,7 @@ import { goToField } from './focus.ts'
 import { RelationsOf } from './Relations.tsx'
 import { RemedyView } from './Remedy.tsx'
 import { Ruler } from './Ruler.tsx'
+import { AskWhichDecides } from './Sensitivity.tsx'
 import { SourceOf } from './Source.tsx'
 
 /** Fields that a finding rests on: those that its levers turn, those that it misses, the place it points at. */
@@ -56,6 +57,7 @@ export function Why(props: { readonly finding: Finding }) {
         {text().because} <SourceOf id={props.finding.source} />
       </p>
       <Inputs paths={inputsOf(props.finding)} />
+      <AskWhichDecides finding={props.finding} />
       <RelationsOf id={props.finding.id} said={props.finding.source} />
     </div>
   )
