@@ -100,7 +100,7 @@ function at(input: JointInput, scale: number): Sketch {
     }),
   )
   const { back, front } = alive(input, k)
-  const box = bounds(drawn) ?? { left: 0, right: 1, bottom: 0, top: 1 }
+  const box = bounds([...back, ...drawn, ...front]) ?? { left: 0, right: 1, bottom: 0, top: 1 }
   const lines = drawn
     .filter((p) => p.kind !== 'text')
     .map((p) => ({ ...p, part: p.part === 'cup' ? 'cups' : (p.part ?? 'section') }))
@@ -115,9 +115,12 @@ function at(input: JointInput, scale: number): Sketch {
   }
 }
 
+/** A detail may stand between the scales of whole sheets. */
+const JOINT_SERIES = [1, 1.5, ...SERIES.slice(1)] as const
+
 /** A section through a stub as large as the room allows. */
 export function jointSketch(input: JointInput): Sketch | null {
-  for (const scale of SERIES) {
+  for (const scale of JOINT_SERIES) {
     const sketch = at(input, scale)
     const { left, right, bottom, top } = sketch.box
     if (right - left <= input.room.wide_mm && top - bottom <= input.room.high_mm) return sketch

@@ -16,6 +16,8 @@ export interface Sketch {
   /** The very place of a part on this drawing, by part. */
   readonly places: Readonly<Record<string, Point>>
   readonly box: Rect
+  /** Lines and fields beside the parts that no balloon may cover. */
+  readonly taken?: readonly Rect[]
   /** One to how many; below one, so many to one; nought for a chart, which has no scale. */
   readonly scale: number
 }

@@ -1,6 +1,8 @@
 import type { TankFacts } from '../../disciplines/reservoir/index.ts'
+import { bounds } from '../drawing/bounds.ts'
+import { cleared, letteringRect } from '../drawing/boxes.ts'
 import { dimension } from '../drawing/dimension.ts'
-import { type Drawing, line, type Point } from '../drawing/primitives.ts'
+import { type Drawing, line, type Point, type Rect } from '../drawing/primitives.ts'
 import { type Elevation, elevation } from '../views/elevation.ts'
 import { figure, figureOf } from './figures.ts'
 import { fittings } from './fittings.ts'
@@ -20,7 +22,7 @@ function waterLevels({ tank }: TowerInput) {
   return { fill_m: tank ? level(tank.fill) : null, low_m: tank ? level(tank.low) : null }
 }
 
-function waterIn(input: TowerInput, k: number): Pieces {
+function waterIn(input: TowerInput, k: number, taken: readonly Rect[]): Pieces {
   const { plan, tank, texts, display } = input
   const { fill_m, low_m } = waterLevels(input)
   const outside_m = plan.reservoir?.outsideWidth_m ?? plan.reservoir?.container?.topWidth_m
@@ -29,8 +31,10 @@ function waterIn(input: TowerInput, k: number): Pieces {
   const half = (inside_m / 2) * k
   const floor = Math.max(0, tank.floor_m * k)
   const edge = (outside_m / 2) * k + 1.4
-  const named = (level_m: number, name: string, path: string): SketchFigure =>
-    figure([edge + 2.2, level_m * k - 1], `${name} ${figureOf(display)(level_m)}`, { field: path })
+  const named = (level_m: number, name: string, path: string): SketchFigure => {
+    const put = figure([edge + 2.2, level_m * k - 1], `${name} ${figureOf(display)(level_m)}`, { field: path })
+    return { ...put, text: cleared(put.text, taken) }
+  }
   const lines: Drawing = [fill_m, low_m].flatMap((l) => (l === null ? [] : waterMark([edge + 0.6, l * k])))
   return {
     marks: [
@@ -115,6 +119,17 @@ function sizes({ plan, layout, display }: TowerInput, e: Elevation, k: number, l
   ])
 }
 
+const linesOf = ({ marks }: Pieces): readonly Rect[] => marks.flatMap((p) => (p.kind === 'line' ? [bounds([p])!] : []))
+
+const lettersOf = ({ figures }: Pieces): readonly Rect[] => figures.map((f) => letteringRect(f.text, 0))
+
+/** How wide a plant is drawn. */
+const canopyOf = ({ plan, layout }: TowerInput): number =>
+  Math.min(
+    layout.linePitch_m === null ? 0.3 : layout.linePitch_m * 0.6,
+    plan.column?.sites?.canopy_m ?? plan.crops?.[0]?.canopy_m ?? 0.15,
+  )
+
 /** Elevation and unrolled surface side by side on one height scale, with the running marks between them. */
 export function towerSketch(input: TowerInput): Sketch {
   const { plan, layout, templates, scale } = input
@@ -125,28 +140,27 @@ export function towerSketch(input: TowerInput): Sketch {
   const text = shown ? half + 24 : 0
   const right = text + 4.6
   const round = layout.circumference_m * k
-  const canopy_m = Math.min(
-    layout.linePitch_m === null ? 0.3 : layout.linePitch_m * 0.6,
-    plan.column?.sites?.canopy_m ?? plan.crops?.[0]?.canopy_m ?? 0.15,
-  )
+  const canopy_m = canopyOf(input)
   const grown = templates === null ? 0 : canopy_m * k * 0.55
   const reach = Math.max(half, (templates?.stub.mouthReach_m ?? 0) * k + grown)
   const left = -reach - 12
   const inner = inside(input, e, k, waterLevels(input))
   const hidden = e.drawing.filter((p) => 'pen' in p && p.pen === 'hidden')
+  const measured = shown ? sizes(input, e, k, left) : plain([])
+  const running = shown
+    ? runningMarks(input, e, k, { from: (templates?.stub.mouthReach_m ?? e.radius_m) * k + 6, text, to: right })
+    : plain([])
   const pieces = together([
     ...(shown
       ? [
           plain(e.drawing),
-          waterIn(input, k),
+          waterIn(input, k, lettersOf(running)),
           plain([...hidden, ...inner.marks, ...plants(input, e, k, canopy_m)]),
-          sizes(input, e, k, left),
+          measured,
           fittings(input, e, k, 4 - reach, waterLevels(input).fill_m),
         ]
       : []),
-    ...(shown
-      ? [runningMarks(input, e, k, { from: (templates?.stub.mouthReach_m ?? e.radius_m) * k + 6, text, to: right })]
-      : []),
+    running,
     ...(input.unrolled ? [surface(input, e, k, right)] : []),
   ])
   const seen = {
@@ -162,6 +176,10 @@ export function towerSketch(input: TowerInput): Sketch {
       bottom: Math.min(0, e.foot_m * k) - 11,
       top: e.top_m * k + 9,
     },
+    taken: [
+      ...linesOf(measured),
+      ...(input.unrolled ? [{ left: right, right: right + round, bottom: e.foot_m * k, top: e.top_m * k }] : []),
+    ],
     scale,
   }
 }

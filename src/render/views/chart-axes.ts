@@ -3,6 +3,8 @@ import type { Unit } from '../../kernel/units.ts'
 import { type Drawing, lettering, line, type Point, type Rect } from '../drawing/primitives.ts'
 
 export const CHART_FIGURE_mm = 2.8
+/** Air round the figures of an axis, into which no name comes. */
+export const AXIS_AIR_mm = 0.4
 
 /** Where a chart lies on the sheet and what its axes span. */
 export interface Frame {

@@ -3,9 +3,10 @@ import { isKnown } from '../../plan/known.ts'
 import { rootZone } from '../../tables/heat-day.ts'
 import { oxygenLevels } from '../../tables/oxygen.ts'
 import type { Display } from '../display.ts'
+import { letteringRects } from '../drawing/boxes.ts'
 import { circle, type Drawing, line, type Point, polyline } from '../drawing/primitives.ts'
 import type { StandChartWords } from '../words/en/stand-charts.ts'
-import { chartAxes, chartPoint, type Frame, insideOf } from './chart-axes.ts'
+import { AXIS_AIR_mm, chartAxes, chartPoint, type Frame, insideOf } from './chart-axes.ts'
 import { type Spot, spotsAlong, spotsWithin, type Tag, tags } from './tags.ts'
 
 const HOUR_s = 3600
@@ -51,6 +52,12 @@ function temperatures(f: Frame, full: DayCourse, low: DayCourse, words: StandCha
     ...named(f, warmest ?? null, words.wantedTo, true),
     ...named(f, coolest ?? null, words.wantedFrom, true),
   ]
+  const axes = chartAxes(
+    f,
+    TICKS,
+    { unit: 'C', shown, name: words.solution },
+    { x: '', y: `${words.solution}, ${shown}` },
+  )
   return [
     ...levelled(coolest ?? null, 'hidden'),
     ...levelled(warmest ?? null, 'hidden'),
@@ -58,8 +65,8 @@ function temperatures(f: Frame, full: DayCourse, low: DayCourse, words: StandCha
     polyline(air, 'thin'),
     polyline(atFull, 'visible'),
     polyline(atLow, 'cut'),
-    ...chartAxes(f, TICKS, { unit: 'C', shown, name: words.solution }, { x: '', y: `${words.solution}, ${shown}` }),
-    ...tags({ names, lines, within: insideOf(f) }),
+    ...axes,
+    ...tags({ names, lines, within: insideOf(f), taken: letteringRects(axes, AXIS_AIR_mm) }),
   ]
 }
 
@@ -67,10 +74,10 @@ function temperatures(f: Frame, full: DayCourse, low: DayCourse, words: StandCha
 function footBar(f: Frame, facts: DayFacts): readonly Point[] | null {
   if (!isKnown(facts.oxygen)) return null
   const { foot_g_m3 } = facts.oxygen.known
-  // A day without a warmest hour shows it in its middle.
+  // A day without a warmest hour shows it late, where it leaves room for the names.
   const { temperature_C, highestAt_s } = facts.hotLow.course
   const flat = Math.max(...temperature_C) - Math.min(...temperature_C) < 0.1
-  const hour = flat ? HOURS / 2 : highestAt_s / HOUR_s
+  const hour = flat ? (HOURS * 5) / 6 : highestAt_s / HOUR_s
   return [chartPoint(f, hour, foot_g_m3.low), chartPoint(f, hour, foot_g_m3.high)]
 }
 
@@ -81,7 +88,9 @@ function oxygens(f: Frame, facts: DayFacts, words: StandChartWords): Drawing {
   const unhurt = across(f, oxygenLevels.rows['lettuce-unhurt'].level_g_m3)
   const foot = footBar(f, facts)
   const beside = (share: number): Point => [foot![0]![0], foot![0]![1] + share * (foot![1]![1] - foot![0]![1]) - 1]
+  // The longest first: there are few places where it fits.
   const names: Tag[] = [
+    ...named(f, unhurt, words.unhurt, true),
     ...(foot === null
       ? []
       : [
@@ -98,8 +107,13 @@ function oxygens(f: Frame, facts: DayFacts, words: StandChartWords): Drawing {
         ]),
     ...named(f, holds, words.holds),
     ...named(f, advised, words.advised, true),
-    ...named(f, unhurt, words.unhurt, true),
   ]
+  const axes = chartAxes(
+    f,
+    TICKS,
+    { unit: 'g_m3', shown: 'mg/L', name: words.oxygen },
+    { x: facts.sunny ? words.hour : words.hourInside, y: `${words.oxygen}, mg/L` },
+  )
   return [
     ...levelled(advised, 'hidden'),
     ...levelled(unhurt, 'visible'),
@@ -107,16 +121,12 @@ function oxygens(f: Frame, facts: DayFacts, words: StandChartWords): Drawing {
     ...(foot === null
       ? []
       : [line(foot[0]!, foot[1]!, 'cut'), ...foot.map((p) => circle(p, 0.8, 'visible', { fill: 'paper' }))]),
-    ...chartAxes(
-      f,
-      TICKS,
-      { unit: 'g_m3', shown: 'mg/L', name: words.oxygen },
-      { x: facts.sunny ? words.hour : words.hourInside, y: `${words.oxygen}, mg/L` },
-    ),
+    ...axes,
     ...tags({
       names,
       lines: [holds, advised, unhurt, foot].filter((l) => l !== null),
       within: insideOf(f),
+      taken: letteringRects(axes, AXIS_AIR_mm),
     }),
   ]
 }

@@ -3,10 +3,11 @@ import { compiledPump, type PumpCurve } from '../../disciplines/hydraulics/pump-
 import { band, quantity } from '../../kernel/units.ts'
 import { isKnown } from '../../plan/known.ts'
 import { type Display, show, shownText } from '../display.ts'
+import { letteringRects } from '../drawing/boxes.ts'
 import { circle, contour, type Drawing, line, type Point, polyline } from '../drawing/primitives.ts'
 import type { WaterPathWords } from '../words/en/water-path.ts'
 import { fill } from '../words/fill.ts'
-import { CHART_FIGURE_mm, chartAxes, chartPoint, type Frame, insideOf } from './chart-axes.ts'
+import { AXIS_AIR_mm, CHART_FIGURE_mm, chartAxes, chartPoint, type Frame, insideOf } from './chart-axes.ts'
 import { type Spot, spotsAlong, spotsRound, type Tag, tags } from './tags.ts'
 
 const STEPS = 40
@@ -116,14 +117,15 @@ export function pumpCurve(given: {
   const names = namesOf(f, { high, system, crossings, wanted, tests }, words, flows)
   const flowUnit = show(quantity(0, 'm3_s'), display).unit
   const headUnit = display.lengths === 'in' ? 'ft' : 'm'
+  const axes = chartAxes(
+    f,
+    { unit: 'm3_s', shown: flowUnit, name: words.flow },
+    { unit: 'm', shown: headUnit, name: words.head },
+    { x: `${words.flow}, ${flowUnit}`, y: `${words.head}, ${headUnit}` },
+  )
   return [
     contour([...high, ...[...low].reverse()], null, { fill: 'water' }),
-    ...chartAxes(
-      f,
-      { unit: 'm3_s', shown: flowUnit, name: words.flow },
-      { unit: 'm', shown: headUnit, name: words.head },
-      { x: `${words.flow}, ${flowUnit}`, y: `${words.head}, ${headUnit}` },
-    ),
+    ...axes,
     polyline(low, 'visible'),
     polyline(high, 'visible'),
     polyline(system, 'cut'),
@@ -134,6 +136,7 @@ export function pumpCurve(given: {
       names,
       lines: [low, high, system, wanted, ...crossings.map((p): Point[] => [p, [p[0], f.bottom_mm]])],
       within: insideOf(f, { right: CHART_FIGURE_mm, top: CHART_FIGURE_mm }),
+      taken: letteringRects(axes, AXIS_AIR_mm),
     }),
   ]
 }

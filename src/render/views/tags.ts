@@ -1,4 +1,4 @@
-import { letteringBox } from '../drawing/bounds.ts'
+import { letteringRect, meet } from '../drawing/boxes.ts'
 import type { Anchor, Drawing, Lettering, Point, Rect } from '../drawing/primitives.ts'
 import { lettering, polyline } from '../drawing/primitives.ts'
 import { CHART_FIGURE_mm } from './chart-axes.ts'
@@ -21,16 +21,12 @@ export interface Tag {
 const COVERS = 1e4
 const LEAVES = 1e3
 const CROSSES = 5
+/** A millimetre away from what is named, in the same weights: less than any line that is crossed. */
+const FAR = 0.05
 const SAMPLE_mm = 0.6
 const AIR_mm = 0.7
-
-function boxOf(text: Lettering): Rect {
-  const corners = letteringBox(text, { x: AIR_mm, y: AIR_mm })
-  const [xs, ys] = [corners.map((c) => c[0]), corners.map((c) => c[1])]
-  return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys), top: Math.max(...ys) }
-}
-
-const meet = (a: Rect, b: Rect): boolean => a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top
+/** A grid of places, apart across and up. */
+const GRID_mm = [2.5, 1.4] as const
 
 const holds = (a: Rect, [x, y]: Point): boolean => x > a.left && x < a.right && y > a.bottom && y < a.top
 
@@ -46,6 +42,16 @@ function samples(points: readonly Point[]): readonly Point[] {
   })
 }
 
+/** Places all over a chart. */
+const gridOf = (room: Rect): readonly Point[] => {
+  const across = Math.floor((room.right - room.left) / GRID_mm[0])
+  const up = Math.floor((room.top - room.bottom) / GRID_mm[1])
+  return Array.from({ length: (across + 1) * (up + 1) }, (_, i) => [
+    room.left + (i % (across + 1)) * GRID_mm[0],
+    room.bottom + Math.floor(i / (across + 1)) * GRID_mm[1],
+  ])
+}
+
 /** Names on a chart, each where it covers no other, stays within, and crosses the fewest lines. */
 export function tags(given: {
   readonly names: readonly Tag[]
@@ -58,22 +64,32 @@ export function tags(given: {
   const ink = given.lines.flatMap(samples)
   const taken: Rect[] = [...(given.taken ?? [])]
   return names.flatMap(({ text, spots, quiet = false }): Drawing => {
-    const put = spots.map((spot, i) => {
+    const tried = (spot: Spot, rank: number) => {
       const letters = lettering(spot.at, text, {
         size_mm: CHART_FIGURE_mm,
         anchor: spot.anchor,
         halo: true,
         tone: quiet ? 'quiet' : 'ink',
       })
-      const box = boxOf(letters)
-      const cost =
+      const box = letteringRect(letters, AIR_mm)
+      const clash =
         COVERS * taken.filter((t) => meet(t, box)).length +
         LEAVES * (outside(box, within) ? 1 : 0) +
-        CROSSES * ink.filter((p) => holds(box, p)).length +
-        i
-      return { spot, letters, box, cost }
-    })
-    const best = put.reduce((a, b) => (b.cost < a.cost ? b : a))
+        CROSSES * ink.filter((p) => holds(box, p)).length
+      return { spot, letters, box, clash, cost: clash + rank }
+    }
+    const put = spots.map(tried)
+    /** Where every wish is in the way of a line: the nearest free place, tied to what is named. */
+    const freed = (wished: ReturnType<typeof tried>) => {
+      const to = spots[0]!.to ?? spots[0]!.at
+      return gridOf(within)
+        .map((at) => ({ at, far: Math.hypot(at[0] - to[0], at[1] - to[1]) }))
+        .sort((a, b) => a.far - b.far)
+        .map(({ at, far }) => tried({ at, anchor: at[0] < to[0] ? 'end' : 'start', to }, far * FAR))
+        .reduce((a, b) => (b.cost < a.cost ? b : a), wished)
+    }
+    const wished = put.reduce((a, b) => (b.cost < a.cost ? b : a))
+    const best = wished.clash === 0 ? wished : freed(wished)
     taken.push(best.box)
     const { to, at } = best.spot
     const end: Point = [at[0] + (best.spot.anchor === 'end' ? 0.6 : -0.6), at[1] + CHART_FIGURE_mm * 0.34]

@@ -42,4 +42,12 @@ describe('a place of the plan in words', () => {
     })
     expect(keyed).toEqual(alike)
   })
+
+  it.each([english, spanish])('has a short name for every figure of the form', ({ labels }) => {
+    const keys = all.filter((path) => {
+      const plain = path.split('/').filter((k) => !/^\d+$/.test(k))
+      return /\p{Ll}\p{Lu}/u.test(plain.at(-1)!) && (labels[plain.join('/')] ?? labels[plain.at(-1)!]) === undefined
+    })
+    expect(keys).toEqual([])
+  })
 })

@@ -15,6 +15,7 @@ export interface Given {
   /** Height of a drawing of the tower, and width of a detail, in millimetres of the screen. */
   readonly room_mm: number
   readonly detail_mm: number
+  readonly section_mm: number
   readonly part: PartId
   /** Views that are asked for: those of the tower are drawn together on one height scale. */
   readonly shown: (id: string) => boolean
@@ -68,13 +69,17 @@ const distributor: SheetOf = {
       : null,
 }
 
+/** Share of the height that the section takes beside other details. */
+const SECTION_high = 0.62
+
 const section: SheetOf = {
   id: 'section',
   titles: () => ['section'],
-  draw: (e, { display, room_mm, detail_mm, shown }) => {
+  draw: (e, { display, room_mm, section_mm, part, shown }) => {
     const templates = orNull(e.facts.templates)
     if (templates === null || !shown('section')) return null
-    const room = { wide_mm: detail_mm, high_mm: room_mm * 0.68 }
+    // A detail or charts of the part in hand want their share of the height.
+    const room = { wide_mm: section_mm, high_mm: room_mm * (part === 'stubs' ? 0.9 : SECTION_high) }
     return jointSketch({ plan: e.plan, templates, display, room, texts: { mark: say('on-mark') } })
   },
 }

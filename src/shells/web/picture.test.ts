@@ -21,6 +21,7 @@ const asked: AskedViews = {
   display: metric,
   room_mm: 190,
   detail_mm: 84,
+  section_mm: 84,
   part: 'distributor',
   views: ['elevation', 'unrolled', 'section'],
 }

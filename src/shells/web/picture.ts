@@ -1,3 +1,5 @@
+import { bounds } from '../../render/drawing/bounds.ts'
+import { around, letteringRect } from '../../render/drawing/boxes.ts'
 import type { Drawing, Point, Primitive, Rect } from '../../render/drawing/primitives.ts'
 import { lettering, line } from '../../render/drawing/primitives.ts'
 import { svg } from '../../render/drawing/svg.ts'
@@ -19,9 +21,13 @@ export interface Inked {
   readonly letters: string
 }
 
+export type Corners = readonly [left: number, bottom: number, right: number, top: number]
+
 /** A drawn sheet; figures stay apart from the marks, for they are edited and explained. */
-export interface Picture extends Omit<Sketch, 'marks'>, Inked {
+export interface Picture extends Omit<Sketch, 'marks' | 'taken'>, Inked {
   readonly id: string
+  /** Where no balloon may stand: left, bottom, right, top. */
+  readonly taken?: readonly Corners[]
   readonly titles: readonly (keyof PageWords)[]
 }
 
@@ -78,6 +84,27 @@ const framed = ({ left, right, bottom, top }: Rect): Rect => ({
   top: out(top, Math.ceil),
 })
 
+/** A sheet holds all that is drawn on it: nothing reaches over its neighbour or its title. */
+const boxOf = ({ box, marks, figures }: Sketch): Rect => around(box, bounds([...marks, ...figures.map((f) => f.text)]))
+
+/** Air between a figure and a balloon. */
+const AIR_mm = 0.3
+
+/** Where balloons cannot stand: on figures, and on lines of dimensions. Sheets without places have none. */
+function takenOf({ places, figures, taken = [] }: Sketch): Pick<Picture, 'taken'> {
+  if (Object.keys(places).length === 0) return {}
+  const rects = [...figures.map((f) => letteringRect(f.text, AIR_mm)), ...taken]
+  const corners = ({ left, bottom, right, top }: Rect): Corners => [
+    tenth(left),
+    tenth(bottom),
+    tenth(right),
+    tenth(top),
+  ]
+  return { taken: rects.map(corners) }
+}
+
+const tenth = (n: number): number => Math.round(n * 10) / 10
+
 const givenOf = ({ views, ...rest }: AskedViews): Given => ({ ...rest, shown: (id) => views.includes(id) })
 
 /** What the sheets show of an evaluation; sheets without anything to show are left out. */
@@ -86,9 +113,9 @@ export function pictures(e: Evaluated, asked: AskedViews, sheets: readonly Sheet
   return sheets.flatMap((sheet): Picture[] => {
     const sketch = sheet.draw(e, given)
     if (sketch === null) return []
-    const { marks, ...rest } = sketch
-    const box = framed(sketch.box)
-    return [{ ...rest, box, id: sheet.id, titles: sheet.titles(given), ...inked(marks, box) }]
+    const { marks, taken, ...rest } = sketch
+    const box = framed(boxOf(sketch))
+    return [{ ...rest, ...takenOf(sketch), box, id: sheet.id, titles: sheet.titles(given), ...inked(marks, box) }]
   })
 }
 
@@ -157,5 +184,5 @@ export function ghosts(
   const moves = drawn.some((d) => d.marks.length > 0)
   const named = (d: (typeof drawn)[number]): Drawing =>
     moves || d.id !== 'tower' ? d.marks : noted(d.sketch, change.part, change.note)
-  return Object.fromEntries(drawn.map((d) => [d.id, inked(named(d), framed(d.sketch.box))]))
+  return Object.fromEntries(drawn.map((d) => [d.id, inked(named(d), framed(boxOf(d.sketch)))]))
 }

@@ -98,7 +98,7 @@ function Sheet(props: { readonly id: string }) {
                   <Show when={ghost()}>{(over) => <Ink of={over()} />}</Show>
                 </g>
                 <Show when={props.id === 'tower'}>
-                  <Pins sketch={s()} box={s().box} />
+                  <Pins sketch={s()} />
                 </Show>
               </svg>
               <Show when={edited()}>

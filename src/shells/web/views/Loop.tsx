@@ -97,7 +97,7 @@ export function Loop() {
         <path class="lp" d="M86 706V62A18 18 0 0 1 122 62" />
         <path class="lp drops" d="M122 66V580" />
         <path class="lp" d="M122 580V734A18 18 0 0 1 104 752A18 18 0 0 1 86 734V706" />
-        <path class="lp" d="M150 614V734A18 18 0 0 1 132 752H110" />
+        <path class="lp" d="M142 614V734A18 18 0 0 1 124 752H110" />
         <path class="ltip" d="M82.4 300l3.6 -9l3.6 9z" />
         <path class="ltip" d="M118.4 690l3.6 9l3.6 -9z" />
       </svg>

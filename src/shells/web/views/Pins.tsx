@@ -1,21 +1,19 @@
-import { For, Index, Show } from 'solid-js'
+import { createMemo, For, Index, Show } from 'solid-js'
 import type { Rect } from '../../../render/drawing/primitives.ts'
-import type { Sketch } from '../../../render/tower/sketch.ts'
-import { type Pin, pinsOf } from '../model/pins.ts'
+import { type Pin, pinsOf, RADIUS_mm } from '../model/pins.ts'
 import { ofFinding } from '../model/reasons.ts'
+import type { Picture } from '../picture.ts'
 import { useBench } from './bench.tsx'
 
-const RADIUS_mm = 2.4
-
 /** Balloons on the drawing, each with a leader that ends in a dot on the very place. */
-export function Pins(props: { readonly sketch: Pick<Sketch, 'places' | 'scale'>; readonly box: Rect }) {
+export function Pins(props: { readonly sketch: Picture }) {
   const bench = useBench()
   const reach = (): number => {
     const reach_m = bench.evaluated()?.facts.mouthReach_m ?? 0.08
     return (reach_m * 1000) / props.sketch.scale + 11
   }
-  const pins = () => pinsOf(props.sketch, bench.order(), bench.findings(), reach())
-  return <Index each={pins()}>{(pin) => <PinView pin={pin()} box={props.box} />}</Index>
+  const pins = createMemo(() => pinsOf(props.sketch, bench.order(), bench.findings(), reach()))
+  return <Index each={pins()}>{(pin) => <PinView pin={pin()} box={props.sketch.box} />}</Index>
 }
 
 function PinView(props: { readonly pin: Pin; readonly box: Rect }) {
@@ -23,15 +21,17 @@ function PinView(props: { readonly pin: Pin; readonly box: Rect }) {
   const x = (n: number): number => n - props.box.left
   const y = (n: number): number => props.box.top - n
   const on = () => props.pin.keys.includes(bench.open() ?? '')
-  const from = () => [x(props.pin.at[0]), y(props.pin.at[1])] as const
+  const spot = (i: number) => {
+    const at = props.pin.at[i] ?? props.pin.to
+    return [x(at[0]), y(at[1])] as const
+  }
   return (
     <g class="pin" classList={{ on: on() }}>
-      <path class="lead" d={`M${from()[0]} ${from()[1]}L${x(props.pin.to[0])} ${y(props.pin.to[1])}`} />
+      <path class="lead" d={`M${spot(0)[0]} ${spot(0)[1]}L${x(props.pin.to[0])} ${y(props.pin.to[1])}`} />
       <circle class="dot" cx={x(props.pin.to[0])} cy={y(props.pin.to[1])} r="0.45" />
       <For each={props.pin.keys}>
         {(key, i) => {
           const number = () => bench.order().indexOf(key) + 1
-          const cx = () => from()[0] + props.pin.side * i() * 5.3
           return (
             <Show when={bench.findings().get(key)}>
               {(finding) => (
@@ -45,8 +45,8 @@ function PinView(props: { readonly pin: Pin; readonly box: Rect }) {
                     bench.openFinding(key)
                   }}
                 >
-                  <circle class="ring" cx={cx()} cy={from()[1]} r={RADIUS_mm} />
-                  <text x={cx()} y={from()[1] + 1.05}>
+                  <circle class="ring" cx={spot(i())[0]} cy={spot(i())[1]} r={RADIUS_mm} />
+                  <text x={spot(i())[0]} y={spot(i())[1] + 1.05}>
                     {number()}
                   </text>
                 </g>
