@@ -3,6 +3,7 @@ import { buildSources } from './sources/build.ts'
 import { chemistrySources } from './sources/chemistry.ts'
 import { cropsSources } from './sources/crops.ts'
 import { cuttingSources } from './sources/cutting.ts'
+import { feedSources } from './sources/feed.ts'
 import { geometrySources } from './sources/geometry.ts'
 import { heatSources } from './sources/heat.ts'
 import { practiceSources } from './sources/practice.ts'
@@ -20,6 +21,7 @@ export const sources = {
   ...heatSources,
   ...standSources,
   ...chemistrySources,
+  ...feedSources,
   ...cropsSources,
 }
 
