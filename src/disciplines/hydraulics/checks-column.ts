@@ -101,15 +101,32 @@ const returnPipe: Check<DrainFacts> = {
   },
 }
 
+/** How far the opening of a site reaches below its mark, by the way in which it is made. */
+function belowMark(plan: Plan, templates: Known<TemplatesFacts>): Known<number> {
+  const method = plan.column?.sites?.method ?? 'stub'
+  // A pocket's slit lies on its mark: the lip under it is drawn outward, and holds nothing back.
+  if (method === 'pocket') return { known: 0 }
+  if (method === 'hole') {
+    const body_m = plan.column?.cup?.body_m
+    return body_m === undefined ? { needs: ['column/cup/body'] } : { known: body_m / 2 }
+  }
+  if (method === 'fitting') {
+    const branch = plan.column?.stub?.pipe
+    return branch === undefined ? { needs: ['column/stub/pipe'] } : { known: branch.bore_m / 2 }
+  }
+  if (!isKnown(templates)) return templates
+  const { joint, holeAlong } = templates.known
+  return { known: joint.markRise_m - holeAlong.extent.bottom_m }
+}
+
 /** Room under the lowest opening, above the water that stands outside the foot. */
 function footed(h: HydraulicsFacts, plan: Plan, near: Near): Known<Footed> {
   if (!isKnown(h.drain)) return h.drain
   const { layout, templates, tank } = near
   if (!isKnown(layout)) return layout
-  if (!isKnown(templates)) return templates
-  const { joint, holeAlong } = templates.known
-  const lowestMark_m = Math.min(...layout.known.sites.map((s) => s.mark_m))
-  const opening_m = lowestMark_m - joint.markRise_m + holeAlong.extent.bottom_m
+  const below = belowMark(plan, templates)
+  if (!isKnown(below)) return below
+  const opening_m = Math.min(...layout.known.sites.map((s) => s.mark_m)) - below.known
   if (plan.column?.base?.kind !== 'through the lid') return { known: { ...h.drain.known, room_m: opening_m } }
   if (!isKnown(tank)) return tank
   const { fill } = tank.known

@@ -84,7 +84,12 @@ const columnFlow: Check<FlowFacts & Cures> = {
         ...terms,
         must: { min: wanted },
         want: { min: margin },
-        slots: { wanted: quantity(wanted, 'm3_s'), margin: quantity(margin, 'm3_s'), worn: ofRange(worn_m3_s, 'm3_s') },
+        slots: {
+          wanted: quantity(wanted, 'm3_s'),
+          margin: quantity(margin, 'm3_s'),
+          worn: ofRange(worn_m3_s, 'm3_s'),
+          advice: { phrase: (plan.pump?.tests ?? []).length > 0 ? 'bucket-done' : 'bucket-do' },
+        },
         levers: () => [...boreUp(plan), ...cures()],
       }),
     ]

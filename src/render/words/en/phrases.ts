@@ -9,6 +9,7 @@ export const phrases: Readonly<Record<string, string>> = {
   'did-you-mean': 'Did you mean {list}?',
   'slope-metre': '{rise} a metre',
   'slope-feet': '{rise} in {feet} ft',
+  'pipe-next': ': the next is {label}',
   'bucket-do': 'Do the bucket test.',
   'bucket-done': 'The bucket test has it so: clean pump and hose first.',
   'bucket-fills': '{volume} in {time}',

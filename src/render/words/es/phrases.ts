@@ -9,6 +9,7 @@ export const phrases: Readonly<Record<string, string>> = {
   'did-you-mean': '¿Quiso decir {list}?',
   'slope-metre': '{rise} por metro',
   'slope-feet': '{rise} en {feet} pies',
+  'pipe-next': ': el siguiente es {label}',
   'bucket-do': 'Haga la prueba del cubo.',
   'bucket-done': 'Así lo dice la prueba del cubo: limpie antes bomba y manguera.',
   'bucket-fills': '{volume} en {time}',

@@ -26,8 +26,7 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
   'hydraulics/column-flow': {
     short: 'Each column gets its flow',
     pass: 'The leanest column gets {measured} at low water; {wanted} is wanted.',
-    watch:
-      'The leanest column gets {measured} at low water; {wanted} is wanted, {margin} with room for wear. Do the bucket test.',
+    watch: 'The leanest column gets {measured} at low water; {wanted} is wanted, {margin} with room for wear. {advice}',
     fail: 'The leanest column gets {measured} at low water; {wanted} is wanted.',
     because:
       'The flow follows from pump and tubes together, at the level just before a top-up. A worn pump would give {worn}.',
@@ -188,8 +187,8 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     short: 'Bore stays open for water',
     pass: 'Roots of the oldest plants, {oldest} old, take {measured} of the bore; it would be half full after {day}.',
     watch:
-      'Roots of the oldest plants, {oldest} old, take {measured} of the bore, thickest from ring {ring} down; it is half full after {day}. Look down it each week; {deed}, or take a bore of {bore}.',
-    fail: 'Roots of the oldest plants, {oldest} old, would take {measured} of the bore from ring {ring} down; half of it is taken after {day}. Cut them before; {deed}, or take a bore of {bore}.',
+      'Roots of the oldest plants, {oldest} old, take {measured} of the bore, thickest from ring {ring} down; it is half full after {day}. Look down it each week; {deed}, or take a bore of {bore}{pipe}.',
+    fail: 'Roots of the oldest plants, {oldest} old, would take {measured} of the bore from ring {ring} down; half of it is taken after {day}. Cut them before; {deed}, or take a bore of {bore}{pipe}.',
     because:
       'Water needs only {film} of the bore, but roots that hang side by side dam it, and it stands at the lowest sites. How roots grow was never measured by the day, so the band is wide.',
   },
@@ -211,8 +210,7 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
   'hydraulics/timer-off': {
     short: 'Rest is short enough',
     pass: 'The pump rests {measured}; grown plants at {air} hold out {dry}.',
-    watch:
-      'The pump rests {measured}; grown plants at {air} hold out {dry}, so rest {want} or try longer on a hot day. {from}',
+    watch: 'The pump rests {measured}; at {air} grown plants hold out {dry}. Rest {want} at most. {from}',
     fail: 'The pump rests {measured}; grown plants at {air} hold out {dry} at most. {from}',
     because:
       'Half of the time to dry is kept in hand. The band is wide, since cups and roots hold very different amounts.',
@@ -227,9 +225,8 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
   'hydraulics/power-cut': {
     short: 'Plants outlast a cut',
     pass: 'Grown plants at {air} hold out {measured}; a cut lasts {cut}.',
-    watch:
-      'Grown plants at {air} hold out {measured}; a cut lasts {cut}. {from} Pour by hand, or run a small pump from a battery.',
-    fail: 'Grown plants at {air} hold out {measured}; a cut lasts {cut}. {from} Plan a battery pump, or pour by hand.',
+    watch: 'At {air} grown plants hold out {measured}, a cut lasts {cut}. {from} Pour by hand or run a battery pump.',
+    fail: 'At {air} grown plants hold out {measured}, a cut lasts {cut}. {from} Plan a battery pump.',
     because: 'Cup, plug and clinging roots hold little. Young plants last longer than grown ones.',
   },
 }

@@ -27,7 +27,7 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     short: 'Caudal en cada columna',
     pass: 'La columna menos servida recibe {measured} con el agua mínima; se desean {wanted}.',
     watch:
-      'La columna menos servida recibe {measured} con el agua mínima; se desean {wanted}, {margin} con reserva por desgaste. Haga la prueba del cubo.',
+      'La columna menos servida recibe {measured} con el agua mínima; se desean {wanted}, {margin} con reserva por desgaste. {advice}',
     fail: 'La columna menos servida recibe {measured} con el agua mínima; se desean {wanted}.',
     because:
       'El caudal resulta de bomba y mangueras juntas, con el nivel justo antes de reponer. Una bomba gastada daría {worn}.',
@@ -194,8 +194,8 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     short: 'Interior libre para el agua',
     pass: 'Las raíces de las plantas más viejas, de {oldest}, ocupan {measured} del interior; estaría medio lleno a los {day}.',
     watch:
-      'Las raíces de las plantas más viejas, de {oldest}, ocupan {measured} del interior, sobre todo del anillo {ring} hacia abajo; está medio lleno a los {day}. Mire dentro cada semana; {deed}, o tome un interior de {bore}.',
-    fail: 'Las raíces de las plantas más viejas, de {oldest}, ocuparían {measured} del interior del anillo {ring} hacia abajo; la mitad está ocupada a los {day}. Córtelas antes; {deed}, o tome un interior de {bore}.',
+      'Las raíces de las plantas más viejas, de {oldest}, ocupan {measured} del interior, sobre todo del anillo {ring} hacia abajo; está medio lleno a los {day}. Mire dentro cada semana; {deed}, o tome un interior de {bore}{pipe}.',
+    fail: 'Las raíces de las plantas más viejas, de {oldest}, ocuparían {measured} del interior del anillo {ring} hacia abajo; la mitad está ocupada a los {day}. Córtelas antes; {deed}, o tome un interior de {bore}{pipe}.',
     because:
       'El agua solo necesita {film} del interior, pero las raíces que cuelgan juntas la represan y queda parada en los puestos más bajos. Nadie midió las raíces día a día: por eso la banda es ancha.',
   },
@@ -218,7 +218,7 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     short: 'Descanso bastante corto',
     pass: 'La bomba descansa {measured}; las plantas crecidas a {air} aguantan {dry}.',
     watch:
-      'La bomba descansa {measured}; las plantas crecidas a {air} aguantan {dry}: descanse {want} o pruebe más en un día de calor. {from}',
+      'La bomba descansa {measured}; a {air} las plantas crecidas aguantan {dry}. Descanse {want} como máximo. {from}',
     fail: 'La bomba descansa {measured}; las plantas crecidas a {air} aguantan {dry} como máximo. {from}',
     because:
       'Se guarda la mitad del tiempo de secado. La banda es ancha, pues vasos y raíces retienen cantidades muy distintas.',
@@ -234,8 +234,8 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
     short: 'Aguante en corte de luz',
     pass: 'Las plantas crecidas a {air} aguantan {measured}; un corte dura {cut}.',
     watch:
-      'Las plantas crecidas a {air} aguantan {measured}; un corte dura {cut}. {from} Riegue a mano, o ponga una bomba pequeña con batería.',
-    fail: 'Las plantas crecidas a {air} aguantan {measured}; un corte dura {cut}. {from} Prevea una bomba con batería, o riegue a mano.',
+      'A {air} las plantas crecidas aguantan {measured}; un corte dura {cut}. {from} Riegue a mano o ponga bomba con batería.',
+    fail: 'A {air} las plantas crecidas aguantan {measured}; un corte dura {cut}. {from} Prevea una bomba con batería.',
     because: 'Vaso, taco y raíces retienen poco. Las plantas jóvenes duran más que las crecidas.',
   },
 }
