@@ -12,7 +12,24 @@ import { createJudging } from './judging.ts'
 import { type PartId, partOf } from './parts.ts'
 import { pictured } from './pictured.ts'
 import type { Reason } from './reasons.ts'
-import { createState } from './state.ts'
+import { createState, type State } from './state.ts'
+
+/** Takes a part in hand: fields and drawing first, its findings a picture later, so that no task of the page is long. */
+const chooser =
+  (s: State) =>
+  (part: PartId): void => {
+    batch(() => {
+      s.setPart(part)
+      s.setGhost(null)
+    })
+    void pictured().then(() => {
+      if (s.part() !== part) return
+      batch(() => {
+        s.setFront(part)
+        s.setOpen(s.order().find((key) => partOf(s.findings().get(key)?.at ?? '') === part) ?? null)
+      })
+    })
+  }
 
 /** Everything the page knows and does; views read its signals and call its verbs. */
 export function createWorkbench(first: First) {
@@ -30,20 +47,7 @@ export function createWorkbench(first: First) {
     saving.soon()
   }
 
-  /** Fields and drawing first, the part's findings a picture later: no task of the page is to be long. */
-  const choose = (part: PartId): void => {
-    batch(() => {
-      s.setPart(part)
-      s.setGhost(null)
-    })
-    void pictured().then(() => {
-      if (s.part() !== part) return
-      batch(() => {
-        s.setFront(part)
-        s.setOpen(s.order().find((key) => partOf(s.findings().get(key)?.at ?? '') === part) ?? null)
-      })
-    })
-  }
+  const choose = chooser(s)
 
   const openFinding = (key: string | null): void =>
     batch(() => {
