@@ -35,19 +35,40 @@ describe('the command line', () => {
   it('helps, on standard output, and names every command', () => {
     const { code, out } = run(['--help'])
     expect(code).toBe(0)
-    for (const name of ['new', 'check', 'explain', 'evaluate', 'sheets', 'solids', 'cuts', 'parts', 'steps', 'schema'])
+    for (const name of [
+      'new',
+      'check',
+      'explain',
+      'sensitivity',
+      'evaluate',
+      'sheets',
+      'solids',
+      'cuts',
+      'parts',
+      'steps',
+      'schema',
+    ])
       expect(out).toContain(name)
     expect(run([]).out).toBe(out)
   })
 
-  it.each(['new', 'check', 'explain', 'evaluate', 'sheets', 'solids', 'cuts', 'parts', 'steps', 'schema'])(
-    '%s has help and --json',
-    (name) => {
-      const { code, out } = run([name, '--help'])
-      expect(code).toBe(0)
-      expect(out).toContain('--json')
-    },
-  )
+  it.each([
+    'new',
+    'check',
+    'explain',
+    'sensitivity',
+    'evaluate',
+    'sheets',
+    'solids',
+    'cuts',
+    'parts',
+    'steps',
+    'schema',
+  ])('%s has help and --json', (name) => {
+    const { code, out } = run([name, '--help'])
+    expect(code).toBe(0)
+    expect(out).toContain('--json')
+  })
 
   it('suggests the nearest command', () => {
     const { code, out, err } = run(['chek', balcony])
@@ -121,6 +142,26 @@ describe('the command line', () => {
   it('prints a schema that accepts the examples', () => {
     const valid = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(JSON.parse(run(['schema']).out))
     expect(valid(JSON.parse(readFileSync(balcony, 'utf8')))).toBe(true)
+  })
+
+  it('says which reading decides, in words, as a table and as bars, and refuses a share that is none', () => {
+    const blank = JSON.stringify({
+      rootfall: 1,
+      pump: { power: '35 W' },
+      prices: { energyPerKWh: 0.98, currency: 'zł' },
+    })
+    const { code, out } = run(['sensitivity', '-'], blank)
+    expect(code).toBe(0)
+    expect(out).toContain('Energy of a month 25.06 zł: the pump’s power ±5 zł, the price of a kilowatt-hour ±2.5 zł')
+    expect(out).toContain('Flow at the top: not yet, fill in ')
+    // 0.84 kWh a day over the mean month of the calendar, 365.2425 days over 12.
+    expect(run(['sensitivity', '-', '--csv'], blank).out.split('\r\n')[1]).toBe(
+      'Energy of a month,25.056,zł,the pump’s power,pump/power,7,7,W,-5.0111,5.0111',
+    )
+    expect(run(['sensitivity', '-', '--svg'], blank).out).toContain('+5 zł')
+    expect(JSON.parse(run(['sensitivity', '-', '--json'], blank).out).results[0].id).toBe('energy')
+    const wrong = run(['sensitivity', '-', '--below', 'much'], blank)
+    expect([wrong.code, wrong.out]).toEqual([2, ''])
   })
 
   it('does not mind a reader that leaves early', () => {

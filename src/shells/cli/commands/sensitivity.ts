@@ -1,4 +1,5 @@
 import { readQuantity } from '../../../kernel/quantity-text.ts'
+import { svg } from '../../../render/drawing/svg.ts'
 import {
   IMPROVE_FIRST,
   improveText,
@@ -7,6 +8,7 @@ import {
   sensitivityCsv,
   unknownText,
 } from '../../../render/tables/sensitivity.ts'
+import { swingsPage } from '../../../render/views/swings-page.ts'
 import { sensitivity } from '../../../sensitivity/swings.ts'
 import { displayOf } from '../display.ts'
 import { EXIT, isStop, json, out, type Stop, stop } from '../io.ts'
@@ -33,7 +35,8 @@ export const sensitivityCommand: CommandOf = {
         '--below <share>',
         'sum up readings that move a result by less than this share of the greatest, like "10 %"',
       )
-      .option('--csv', 'one line a reading and result'),
+      .option('--csv', 'one line a reading and result')
+      .option('--svg', 'bars of all results on one page'),
   run: ([path], options) => {
     const told = toldShare(options['below'])
     if (typeof told === 'object') return told
@@ -45,6 +48,7 @@ export const sensitivityCommand: CommandOf = {
     const display = displayOf(read.plan)
     if (options['json']) json({ issues: read.issues, ...found })
     else if (options['csv']) out(sensitivityCsv(found, words, display))
+    else if (options['svg']) out(svg({ page: swingsPage(found, words, display), title: words.sensitivity.title }))
     else {
       for (const r of found.results) {
         out(resultText(r, words, display))
