@@ -94,6 +94,11 @@ describe.each([
   })
 })
 
+it('every finding that asks for what decides is one that the engine makes', () => {
+  const known = Object.keys(english.findings)
+  expect(results.flatMap((r) => r.findings).filter((id) => !known.includes(id))).toEqual([])
+})
+
 it('every result has a name', () => {
   for (const { id } of results)
     expect([english.sensitivity.results[id], spanish.sensitivity.results[id]]).not.toContain('')

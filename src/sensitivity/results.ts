@@ -85,7 +85,7 @@ const water: readonly Result[] = [
   {
     id: 'dry',
     unit: 's',
-    findings: ['hydraulics/pause', 'hydraulics/power-cut'],
+    findings: ['hydraulics/timer-off', 'hydraulics/power-cut'],
     of: (plan, f) => (plan.crops === undefined ? { needs: ['crops'] } : { known: f.hydraulics.stop.worst.dry_s }),
   },
 ]

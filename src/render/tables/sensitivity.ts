@@ -59,6 +59,12 @@ export function resultText(r: ResultSwings, words: Words, display: Display): str
 export const ownText = (r: ResultSwings, words: Words, display: Display): string =>
   r.own > 0 ? fill(words.sensitivity.own, { swing: swingText(r, r.own, display) }) : ''
 
+/** Both as an answer to a finding that its own band leaves open. */
+export function decidesText(r: ResultSwings, words: Words, display: Display): string {
+  const told = [resultText(r, words, display), ownText(r, words, display)].filter((text) => text !== '')
+  return fill(words.sensitivity.decides, { sentence: told.join(' ') })
+}
+
 export const unknownText = ({ id, needs }: Sensitivity['unknown'][number], words: Words): string =>
   fill(words.sensitivity.unknown, {
     result: words.sensitivity.results[id],

@@ -1,12 +1,25 @@
 import { evaluateDocument } from '../../../evaluate.ts'
+import type { Finding } from '../../../findings/finding.ts'
 import { nearestWords } from '../../../kernel/nearest.ts'
+import type { Plan } from '../../../plan/plan.ts'
+import type { Display } from '../../../render/display.ts'
+import { decidesText } from '../../../render/tables/sensitivity.ts'
 import { findingText, placeName } from '../../../render/words/sentences.ts'
+import { resultOfFinding } from '../../../sensitivity/results.ts'
+import { sensitivity } from '../../../sensitivity/swings.ts'
 import { sources } from '../../../tables/sources.ts'
 import { displayOf } from '../display.ts'
 import { EXIT, isStop, json, out, stop } from '../io.ts'
 import { language } from '../language.ts'
 import type { CommandOf } from '../main.ts'
 import { planFile } from '../plan-file.ts'
+
+/** Of a finding that holds in part of its band: which reading decides; empty for any other. */
+function decides(finding: Finding, plan: Plan, display: Display): string {
+  const id = finding.holds === 'part' ? resultOfFinding(finding.id) : null
+  const result = id === null ? undefined : sensitivity(plan, { only: [id] }).results[0]
+  return result === undefined ? '' : decidesText(result, language().words, display)
+}
 
 export const explain: CommandOf = {
   name: 'explain',
@@ -42,6 +55,8 @@ export const explain: CommandOf = {
         `  Source: ${source.cite}${source.where === '' ? '' : `; ${source.where}`}${source.read === null ? ' (not yet read in print)' : ''}`,
       )
       out(`  Page:   docs/checks/${f.id.replace('/', '-')}.md`)
+      const deciding = decides(f, read.plan, display)
+      if (deciding !== '') out(`  ${deciding}`)
       for (const r of text.remedies) out(`  → ${r}`)
     }
     return EXIT.holds
