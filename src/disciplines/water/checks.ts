@@ -1,7 +1,7 @@
 import { type Check, checked } from '../../findings/check.ts'
-import type { Finding, FindingSlot, Lever } from '../../findings/finding.ts'
+import type { Finding, FindingSlot, Lever, Wish } from '../../findings/finding.ts'
 import { judge, unknown } from '../../findings/judge.ts'
-import { along, among } from '../../findings/levers.ts'
+import { along, among, atLeast, together } from '../../findings/levers.ts'
 import { band, quantity } from '../../kernel/units.ts'
 import { isKnown, type Known } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
@@ -19,6 +19,8 @@ const legionella = safetyTemperatures.rows['legionella-favourable']
 /** Ice is frozen in bottles of a size, and no freezer of a household gives more than this in a night. */
 const BOTTLE_kg = 0.5
 const MOST_ICE_kg = 6
+/** Foam is sold by the centimetre. */
+const FOAM_m = 0.01
 
 /** What keeps the sun out, slows the day or lets the pump rest. */
 function coolers(plan: Plan): readonly Lever[] {
@@ -32,6 +34,40 @@ function coolers(plan: Plan): readonly Lever[] {
     along('reservoir/ice/mass', MOST_ICE_kg, 'kg', BOTTLE_kg, r?.ice?.mass_kg ?? 0),
     ...(timerOn_s !== undefined && timerOff_s !== undefined ? [along('pump/timerOff', 4 * timerOn_s, 's', 300)] : []),
   ]
+}
+
+/** Several measures at once, the fewest and cheapest first: what keeps the sun out, then foam or ice each day. */
+function allTogether(plan: Plan): readonly Lever[] {
+  if (!hasSun(plan)) return []
+  const sunOut: readonly Wish[] = [
+    { set: 'reservoir/colour', to: plan.reservoir?.colour === 'foil' ? 'foil' : 'white' },
+    { set: 'column/colour', to: 'white' },
+  ]
+  const foam = (thickness_m: number): Wish => ({
+    set: 'reservoir/insulation',
+    to: atLeast(Math.max(thickness_m, plan.reservoir?.insulation_m ?? 0), 'm', FOAM_m),
+  })
+  const frozen = (mass_kg: number): Wish => ({
+    set: 'reservoir/ice/mass',
+    to: atLeast(Math.max(mass_kg, plan.reservoir?.ice?.mass_kg ?? 0), 'kg', BOTTLE_kg),
+  })
+  const shade: Wish = { set: 'reservoir/shaded', to: true }
+  return together([
+    [shade, ...sunOut],
+    [shade, ...sunOut, foam(2 * FOAM_m)],
+    ...[1, 2, 4, 6].map((kg): [Wish, ...Wish[]] => [shade, ...sunOut, frozen(kg)]),
+    [shade, ...sunOut, foam(4 * FOAM_m), frozen(MOST_ICE_kg)],
+  ])
+}
+
+/** How far shade, paint and foam go together, and what is left to do where that is not far enough. */
+function reach({ together: all }: DayFacts): FindingSlot {
+  if (all === null) return ''
+  const phrase = all.highest_C <= wanted.high_C ? 'cooling-all' : 'cooling-all-short'
+  const price: FindingSlot =
+    all.price_money === null ? '' : { phrase: 'cooling-all-price', with: { price: quantity(all.price_money, 'money') } }
+  const means: FindingSlot = { phrase: all.foam ? 'cooling-all-foam' : 'cooling-all-paint' }
+  return { phrase, with: { means, reached: quantity(all.highest_C, 'C'), price } }
 }
 
 /** What gives most for the money among what has a price, which may be what helps most. */
@@ -72,8 +108,9 @@ const hot: Check<DayFacts> = {
           hours: quantity(d.hotLow.warmer_s, 's'),
           limit: quantity(wanted.high_C, 'C'),
           ...best(d),
+          all: reach(d),
         },
-        levers: coolers(plan),
+        levers: () => [...coolers(plan), ...allTogether(plan)],
       }),
     ]
   },

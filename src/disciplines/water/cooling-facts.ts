@@ -1,9 +1,10 @@
 import { isKnown, type Known } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
-import { heatPractice } from '../../tables/heat-day.ts'
+import { heatPractice, rootZone } from '../../tables/heat-day.ts'
 import { shades } from '../../tables/surfaces.ts'
 import { iced, rankedCooling, shaded } from './cooling.ts'
 import type { SolutionDay } from './day.ts'
+import { solutionCourse } from './equations-day.ts'
 import { hasSun, type SkyFacts } from './sky-facts.ts'
 import { type DayOf, type HeatNeeds, pumpDuty, solutionDay } from './tank-day.ts'
 
@@ -55,6 +56,36 @@ function daysAfter(g: Given): readonly { readonly id: CoolingId; readonly day: K
     { id: 'rest', day: solutionDay(rested, sky, needs, day) },
     { id: 'ice', day: { known: iced({ day: base, ice }) } },
   ]
+}
+
+/** What can be reached with what is bought once: shade and white paint, with foam where that helps. */
+export interface AllCooling {
+  readonly foam: boolean
+  readonly highest_C: number
+  /** Sum of what has a price; null where nothing has one. */
+  readonly price_money: number | null
+}
+
+/** The hot day with the tank low after all of that together; null where it is cool enough, or no sun comes. */
+export function allCooling(g: Pick<Given, 'plan' | 'sky' | 'needs' | 'day'>, highest_C: number): AllCooling | null {
+  const { plan, sky, needs, day } = g
+  if (highest_C <= rootZone.rows.wanted.high_C || !hasSun(plan)) return null
+  const r = plan.reservoir
+  const price = pricesOf(plan)
+  const colour = r?.colour === 'foil' ? 'foil' : 'white'
+  const reached = [false, true].flatMap((foam): AllCooling[] => {
+    const insulation_m = (r?.insulation_m ?? 0) + (foam ? heatPractice.rows.sleeve.value : 0)
+    const changed = withTank(
+      { ...plan, column: { ...plan.column, colour: 'white' } },
+      { shaded: true, colour, insulation_m },
+    )
+    const after = solutionDay(changed, sky, needs, day)
+    if (!isKnown(after)) return []
+    const paid = [price.shade, price.white, foam ? price.foam : null].filter((x) => x !== null)
+    const price_money = paid.length === 0 ? null : paid.reduce((sum, x) => sum + x, 0)
+    return [{ foam, highest_C: solutionCourse(after.known).highest_C, price_money }]
+  })
+  return reached.toSorted((a, b) => a.highest_C - b.highest_C)[0] ?? null
 }
 
 function pricesOf(plan: Plan): Readonly<Record<CoolingId, number | null>> {

@@ -3,7 +3,7 @@ import type { Plan } from '../../plan/plan.ts'
 import { heatPractice, rootZone } from '../../tables/heat-day.ts'
 import type { LayoutFacts } from '../layout/index.ts'
 import type { TemplatesFacts } from '../templates/index.ts'
-import { anyPriced, type Cooling, coolingFacts } from './cooling-facts.ts'
+import { type AllCooling, allCooling, anyPriced, type Cooling, coolingFacts } from './cooling-facts.ts'
 import { type SolutionCourse, type SolutionDay, timeBeyond } from './day.ts'
 import { solutionCourse } from './equations-day.ts'
 import { type IceFacts, iceFacts } from './ice-facts.ts'
@@ -37,6 +37,8 @@ export interface DayFacts {
   readonly ice: IceFacts | null
   readonly oxygen: Known<OxygenFacts>
   readonly cooling: readonly Cooling[]
+  /** What shade, paint and foam reach together on a day that is too hot; null on one that is not. */
+  readonly together: AllCooling | null
   /** Fields of the plan that are missing, for which the worst case stood in. */
   readonly assumed: readonly string[]
 }
@@ -143,10 +145,11 @@ export function dayFacts(
       ice: iceFacts(plan, base.known),
       oxygen: oxygenFacts(plan, { ...given, temperature_C: hotLow.course.highest_C, level_m: low.known.level_m }),
       cooling: coolingFacts({ plan, sky, needs: given, day: hot(low.known), base: base.known, full: full.known }),
+      together: allCooling({ plan, sky, needs: given, day: hot(low.known) }, hotLow.course.highest_C),
       assumed: assumedOf(plan, sky),
     },
   }
 }
 
-export type { Cooling, HeatNeeds, IceFacts, OxygenFacts, PlaceKind, SkyFacts, ThirstFacts, TrappedFacts }
+export type { AllCooling, Cooling, HeatNeeds, IceFacts, OxygenFacts, PlaceKind, SkyFacts, ThirstFacts, TrappedFacts }
 export { anyPriced }

@@ -10,6 +10,12 @@ export const phrases: Readonly<Record<string, string>> = {
   'slope-metre': '{rise} a metre',
   'slope-feet': '{rise} in {feet} ft',
   'pipe-next': ': the next is {label}',
+  'cooling-all-foam': 'Shade, white paint on tank and column, and foam',
+  'cooling-all-paint': 'Shade and white paint on tank and column',
+  'cooling-all': ' {means} together bring it to {reached}{price}.',
+  'cooling-all-short':
+    ' {means} together bring it to {reached}{price}, still too warm: in the hot month grow what bears heat, or chill.',
+  'cooling-all-price': ' for {price}',
   'bucket-do': 'Do the bucket test.',
   'bucket-done': 'The bucket test has it so: clean pump and hose first.',
   'bucket-fills': '{volume} in {time}',

@@ -10,6 +10,12 @@ export const phrases: Readonly<Record<string, string>> = {
   'slope-metre': '{rise} por metro',
   'slope-feet': '{rise} en {feet} pies',
   'pipe-next': ': el siguiente es {label}',
+  'cooling-all-foam': 'Sombra, pintura blanca en depósito y columna, y espuma,',
+  'cooling-all-paint': 'Sombra y pintura blanca en depósito y columna',
+  'cooling-all': ' {means} juntas la dejan en {reached}{price}.',
+  'cooling-all-short':
+    ' {means} juntas la dejan en {reached}{price}, aún demasiado: en el mes de calor cultive lo que lo aguante, o enfríe.',
+  'cooling-all-price': ' por {price}',
   'bucket-do': 'Haga la prueba del cubo.',
   'bucket-done': 'Así lo dice la prueba del cubo: limpie antes bomba y manguera.',
   'bucket-fills': '{volume} en {time}',

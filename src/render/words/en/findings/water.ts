@@ -5,8 +5,8 @@ export const water: Readonly<Record<string, FindingWords>> = {
     short: 'Solution on a hot day',
     pass: 'On the hottest day the solution reaches {measured}.',
     watch:
-      'On the hottest day the solution reaches {measured} and stays {hours} above {limit}. What helps most of what was reckoned: {measure}, {gain} cooler.{buy}',
-    fail: 'On the hottest day the solution reaches {measured}, and roots turn brown above {must}. It stays {hours} above {limit}. What helps most of what was reckoned: {measure}, {gain} cooler.{buy}',
+      'On the hottest day the solution reaches {measured} and stays {hours} above {limit}. What helps most of what was reckoned: {measure}, {gain} cooler.{buy}{all}',
+    fail: 'On the hottest day the solution reaches {measured}, and roots turn brown above {must}. It stays {hours} above {limit}. What helps most of what was reckoned: {measure}, {gain} cooler.{buy}{all}',
     because:
       'Warm water holds less oxygen while roots breathe faster, and rot spreads. Air, sun on tank and column, and every watt of the pump warm it; a full tank is slower than a low one.',
   },

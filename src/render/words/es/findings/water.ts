@@ -5,8 +5,8 @@ export const water: Readonly<Record<string, FindingWords>> = {
     short: 'Solución en día de calor',
     pass: 'El día más cálido la solución llega a {measured}.',
     watch:
-      'El día más cálido la solución llega a {measured} y pasa {hours} por encima de {limit}. De lo calculado, lo que más ayuda: {measure}, {gain} menos.{buy}',
-    fail: 'El día más cálido la solución llega a {measured}, y por encima de {must} las raíces se ponen marrones. Pasa {hours} por encima de {limit}. De lo calculado, lo que más ayuda: {measure}, {gain} menos.{buy}',
+      'El día más cálido la solución llega a {measured} y pasa {hours} por encima de {limit}. De lo calculado, lo que más ayuda: {measure}, {gain} menos.{buy}{all}',
+    fail: 'El día más cálido la solución llega a {measured}, y por encima de {must} las raíces se ponen marrones. Pasa {hours} por encima de {limit}. De lo calculado, lo que más ayuda: {measure}, {gain} menos.{buy}{all}',
     because:
       'El agua caliente contiene menos oxígeno mientras las raíces respiran más, y la podredumbre avanza. La calientan el aire, el sol en depósito y columna, y cada vatio de la bomba; un depósito lleno es más lento que uno bajo.',
   },
