@@ -8,6 +8,7 @@ export default defineConfig({
     emptyOutDir: false,
     minify: false,
     rolldownOptions: {
+      checks: { pluginTimings: false },
       input: {
         cli: 'src/shells/cli/main.ts',
         run: 'src/shells/cli/run.ts',

@@ -21,7 +21,9 @@ export default defineConfig({
       polyfill: false,
       resolveDependencies: (_, deps, { hostType }) => (hostType === 'html' ? deps : []),
     },
+    chunkSizeWarningLimit: 2000,
     rolldownOptions: {
+      checks: { pluginTimings: false },
       // The workers are entries of the same build, so that they share the chunks of the page.
       input: {
         index: join(root, 'index.html'),

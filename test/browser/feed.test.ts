@@ -1,3 +1,5 @@
+import { execFileSync } from 'node:child_process'
+import { join } from 'node:path'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { launched, opened, served, watched } from './workbench.ts'
@@ -76,6 +78,47 @@ describe('the feed on the page', () => {
       const figure = document.querySelectorAll('.feed-ions .live[data-why="fact:feed/reached"]')[1]
       return Number(figure?.textContent) > 140
     })
+    await context.close()
+  })
+})
+
+describe('today’s correction on the page', () => {
+  it('takes the height on the dip stick, tells how a figure was read, keeps it, and says what the command line says', async () => {
+    const { context, page, wrongs } = await shown(1440)
+    await page.getByRole('button', { name: 'Tend', exact: true }).click()
+    const readings = { 'in the tank': '130 mm', conductivity: '1,5 mS/cm', pH: '6,4', temperature: '21' }
+    for (const [name, typed] of Object.entries(readings))
+      await page.locator('form').getByLabel(name, { exact: true }).fill(typed)
+    await page.getByRole('button', { name: 'Draw', exact: true }).click()
+    await page.getByRole('button', { name: 'Tend', exact: true }).click()
+    expect(await page.locator('form').getByLabel('in the tank', { exact: true }).inputValue()).toBe('130 mm')
+    await page.getByRole('button', { name: 'What to pour in' }).click()
+    await page.waitForSelector('.pour li')
+    const lines = await page.locator('.pour li').allInnerTexts()
+    expect(lines[0]).toContain('“6,4” read as 6.4')
+    expect(lines[1]).toContain('“1,5 mS/cm” read as 1.5 mS/cm')
+    const said = execFileSync(
+      join(import.meta.dirname, '../../rootfall'),
+      [
+        'correct',
+        'examples/balcony.plan.json',
+        '--level',
+        '130 mm',
+        '--ec',
+        '1.5 mS/cm',
+        '--ph',
+        '6.4',
+        '--temp',
+        '21 °C',
+      ],
+      { cwd: join(import.meta.dirname, '../..') },
+    ).toString()
+    const squeezed = (text: string) => text.replaceAll(/\s+/g, ' ').trim()
+    for (const line of lines.slice(2)) expect(squeezed(said)).toContain(squeezed(line))
+    await page.locator('form').getByLabel('in the tank', { exact: true }).fill('400 mm')
+    await page.getByRole('button', { name: 'What to pour in' }).click()
+    await page.waitForFunction(() => /over its rim/.test(document.querySelector('.pour')?.textContent ?? ''))
+    expect(wrongs).toEqual([])
     await context.close()
   })
 })

@@ -8,7 +8,8 @@ export const tendWords = {
   'bucket-add': 'Add a test',
   test: 'test {n}',
   today: 'Today’s correction',
-  'today-text': 'Stir, read, type what the pens say. A bare number is in litres, on the pen’s own scale, and in °C.',
+  'today-text':
+    'Stir, read, type what pens and dip stick say. A bare number is in litres, on the pen’s own scale, and in °C.',
   volume: 'in the tank',
   ec: 'conductivity',
   ph: 'pH',
@@ -16,7 +17,9 @@ export const tendWords = {
   fresh: 'just mixed, not yet planted',
   work: 'What to pour in',
   unread: '{name}: “{typed}” cannot be read. Write it like {example}.',
-  wants: 'The volume in the tank is needed.',
+  'too-high': 'The tank is {most} deep; “{typed}” is over its rim. Read the dip stick again.',
+  'wants-tank': 'A height becomes a volume only by the tank’s measures: tell the tank, or type litres.',
+  wants: 'What is in the tank is needed: a volume, or the height on the dip stick.',
   'wants-feed': 'The plan has no batch yet: tell the water, the shelf and the target of the feed.',
 } as const
 

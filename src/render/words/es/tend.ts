@@ -11,7 +11,7 @@ export const tendWords: TendWords = {
   test: 'prueba {n}',
   today: 'Corrección de hoy',
   'today-text':
-    'Remueva, lea y escriba lo que dicen los medidores. Un número sin unidad va en litros, en la escala del propio medidor y en °C.',
+    'Remueva, lea y escriba lo que dicen los medidores y la varilla. Un número sin unidad va en litros, en la escala del propio medidor y en °C.',
   volume: 'en el depósito',
   ec: 'conductividad',
   ph: 'pH',
@@ -19,6 +19,8 @@ export const tendWords: TendWords = {
   fresh: 'recién preparada, aún sin plantar',
   work: 'Qué verter',
   unread: '{name}: “{typed}” no se puede leer. Escríbalo como {example}.',
-  wants: 'Hace falta el volumen en el depósito.',
+  'too-high': 'El depósito tiene {most} de hondo; «{typed}» pasa del borde. Lea otra vez la varilla.',
+  'wants-tank': 'Una altura da un volumen solo con las medidas del depósito: dígalas, o escriba litros.',
+  wants: 'Hace falta lo que hay en el depósito: un volumen, o la altura en la varilla.',
   'wants-feed': 'El plan aún no tiene preparación: diga el agua, los productos y lo deseado en la solución.',
 }

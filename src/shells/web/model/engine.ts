@@ -3,8 +3,8 @@ import type { PlanDocument } from '../../../plan/plan.ts'
 import type { Display } from '../../../render/display.ts'
 import { tongue } from '../language.ts'
 import type { AskedViews, Change, Inked, Picture } from '../picture.ts'
-import type { TypedReadings } from '../workers/correcting.ts'
 import type { Answer, Ask, Told } from '../workers/protocol.ts'
+import type { TypedReadings } from '../workers/typed-readings.ts'
 import type { Adjusted } from './new-plan.ts'
 
 const address = (): URL => new URL('assets/engine.js', document.baseURI)

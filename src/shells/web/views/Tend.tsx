@@ -104,10 +104,12 @@ function Bucket() {
 
 const readings = ['volume', 'ec', 'ph', 'temp'] as const satisfies readonly (keyof TendWords)[]
 
+/** What is typed stays while one looks at the other acts. */
+const [typed, setTyped] = createSignal({ volume: '', ec: '', ph: '', temp: '', fresh: false })
+
 /** Today's readings, and what to pour in. */
 function Today() {
   const bench = useBench()
-  const [typed, setTyped] = createSignal({ volume: '', ec: '', ph: '', temp: '', fresh: false })
   const [lines, setLines] = createSignal<readonly string[]>([])
   const work = async (): Promise<void> => {
     setLines(await correctedInWorker(bench.document(), typed(), bench.display()))

@@ -4,7 +4,7 @@ import type { Issue } from '../../../plan/issue.ts'
 import type { Plan, PlanDocument } from '../../../plan/plan.ts'
 import type { Display } from '../../../render/display.ts'
 import type { AskedViews, Change, Inked, Picture } from '../picture.ts'
-import type { TypedReadings } from './correcting.ts'
+import type { TypedReadings } from './typed-readings.ts'
 
 /** What the page asks of a worker; `task` comes back with every answer. */
 export type Ask =
