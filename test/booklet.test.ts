@@ -48,6 +48,7 @@ function workedOut(work: string): { readonly value: number; readonly said: numbe
     .replaceAll('÷', '/')
     .replaceAll('−', '-')
     .replaceAll('²', '**2')
+    .replaceAll('^', '**')
     .replaceAll(',', '.')
   if (!/^[\d.+\-*/() ]+$/.test(plain)) throw new Error(`not a sum: ${work}`)
   const figure = /^−?[\d.,]+/.exec(right)![0].replace('−', '-').replace(',', '.')
@@ -70,7 +71,7 @@ describe('the page for pupils', () => {
 
   it('has the examples that the plan has numbers for', () => {
     const ids = (name: (typeof EXAMPLES)[number]) => examples(made(read[name], 'mm')).map((e) => e.id)
-    const all = ['round', 'spacing', 'sites', 'height', 'saw', 'bucket', 'grams-1', 'grams-2']
+    const all = ['round', 'spacing', 'sites', 'height', 'saw', 'bucket', 'grams-1', 'grams-2', 'ions']
     expect(ids('balcony')).toEqual(expect.arrayContaining([...all, 'hole', 'box']))
     expect(ids('school')).toEqual(expect.arrayContaining([...all, 'pail']))
     // π × 110 mm, a sixth of it, 90° − 45°, and 500 × 330 mm by the depth: by hand, from the plan's own text.
@@ -82,6 +83,33 @@ describe('the page for pupils', () => {
       'The plan says 1030 mm',
       'The plan says 45°',
     ])
+  })
+})
+
+describe('the worksheet', () => {
+  it('hides the steps and the results, which stand among the answers in the same order', () => {
+    for (const units of ['mm', 'in'] as const) {
+      const b = made(read.balcony, units)
+      const asked = examples(b)
+      const html = bookletHtml({ booklet: b, sentences: bookletSentences, paper: 'A4', faces: [] })
+      const sheet = html.slice(html.indexOf('<section id="pupils"'), html.indexOf('<section id="answers"'))
+      const answers = b.chapters
+        .find((c) => c.id === 'answers')!
+        .blocks.flatMap((x) => (x.kind === 'text' ? [x.text] : []))
+      expect(answers.length).toBe(asked.length + 1)
+      for (const [i, e] of asked.entries()) {
+        expect(e.question.startsWith(`${i + 1}. `)).toBe(true)
+        expect(answers[i + 1]).toBe(`${i + 1}. ${e.work}. ${e.plan}`)
+        expect(sheet).not.toContain(e.plan)
+        expect(sheet).not.toContain(e.work)
+      }
+    }
+  })
+
+  it('goes from lengths over ratios to pH, each band under its name', () => {
+    const sheet = made(read.balcony, 'mm').chapters.find((c) => c.id === 'pupils')!
+    const names = sheet.blocks.flatMap((b) => (b.kind === 'heading' ? [b.text] : []))
+    expect(names).toEqual([pupilSentences['band-arcs'], pupilSentences['band-ratios'], pupilSentences['band-pH']])
   })
 })
 
@@ -100,6 +128,7 @@ describe('the booklet', () => {
         'running',
         'log',
         'pupils',
+        'answers',
         'templates',
       ])
       const steps = JSON.stringify(b.chapters.find((c) => c.id === 'steps'))
@@ -166,7 +195,8 @@ describe('the booklet', () => {
         expect(body.length).toBeLessThanOrEqual(20)
         expect(body.at(-1)).toMatch(new RegExp(`${body.length} \\S+ ${body.length}$`))
         expect(apart).toEqual(numbers.slice(body.length))
-        expect(apart.length).toBe(1 + b.chapters.at(-1)!.blocks.filter((x) => x.kind === 'sheet').length)
+        // The answers and what the full-size sheets are for, a page each, then the sheets.
+        expect(apart.length).toBe(2 + b.chapters.at(-1)!.blocks.filter((x) => x.kind === 'sheet').length)
         // The contents tell on which page a chapter begins; its title stands there.
         const first = texts[0]!.map((t) => t.text)
         const page = (title: string) => Number(first[first.indexOf(title) + 1])

@@ -8,7 +8,7 @@ import { logChapter } from './log.ts'
 import type { Block, Booklet, Chapter } from './model.ts'
 import { spentSheets, templatesChapter } from './pages-of-set.ts'
 import { partsChapter } from './parts.ts'
-import { pupilsChapter } from './pupils.ts'
+import { answersChapter, pupilsChapter } from './pupils.ts'
 import { measurements, purpose } from './purpose.ts'
 import { runningChapter } from './running.ts'
 import { stepChapters } from './steps.ts'
@@ -53,6 +53,7 @@ export function booklet(input: BookletInput): Booklet {
     runningChapter(g, spentSheets(set.pages)),
     logChapter(g),
     pupilsChapter(g),
+    answersChapter(g),
     templatesChapter(g, set.pages),
   ])
   const blanks = blanksOf(g, later)

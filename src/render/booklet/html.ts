@@ -127,7 +127,7 @@ const step = (b: StepBlock, s: Setting): string =>
     .join('')}${ticks(b.acts, s)}${b.test === null ? '' : tick(b.test, s, 'p', ' test')}</section>`
 
 const example = (b: ExampleBlock): string =>
-  `<div class="example"><h3>${escaped(b.question)}</h3><p>${escaped(b.given)}</p><p><i>${escaped(b.rule)}</i></p><p class="work">${escaped(b.work)}</p><p>${escaped(b.plan)}</p></div>`
+  `<div class="example"><h3>${escaped(b.question)}</h3><p>${escaped(b.given)}</p><p><i>${escaped(b.rule)}</i></p><p class="work">${escaped(b.answer)}</p></div>`
 
 function block(b: Block, s: Setting, id: string): string {
   switch (b.kind) {

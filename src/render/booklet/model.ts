@@ -26,14 +26,16 @@ export interface StepBlock {
   readonly picture: Picture | null
 }
 
-/** An example worked by hand, and what the plan says to it. */
+/** An example to be worked by hand; how it is done, and what the plan says to it, stand among the answers. */
 export interface ExampleBlock {
   readonly kind: 'example'
   readonly id: string
   readonly question: string
   readonly given: string
-  /** The rule in words, then the same with numbers, ending at the result. */
+  /** The rule in words, and a line on which the result is written. */
   readonly rule: string
+  readonly answer: string
+  /** The rule with numbers, ending at the result: told in the answers. */
   readonly work: string
   /** What the engine computed, and whether it is the same. */
   readonly plan: string

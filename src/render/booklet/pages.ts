@@ -17,6 +17,7 @@ const RUNS: readonly {
   { chapters: ['steps', 'wet', 'start'], columns: 2, sizes: WORK_SIZES },
   { chapters: ['batch', 'running'], columns: 2 },
   { chapters: ['pupils'], columns: 2 },
+  { chapters: ['answers'], columns: 2 },
 ]
 
 interface Run {
@@ -58,19 +59,21 @@ const count = (runs: readonly Run[], pages: readonly (readonly Filled[])[], appe
 
 /** On which page each chapter and each full-size sheet begins. */
 function contentsOf(g: Given, runs: readonly Run[], pages: readonly (readonly Filled[])[]): readonly ContentsLine[] {
-  let body = 0
+  let [body, after] = [0, 0]
   return runs.flatMap((r, i) => {
-    const from = isAppendix(r) ? 0 : body
+    const from = isAppendix(r) ? after : body
     const own = pages[i]!
-    if (!isAppendix(r)) body += own.length
+    if (isAppendix(r)) after += own.length
+    else body += own.length
     const label = (n: number) => (isAppendix(r) ? g.tell('appendix-page', { n: String(n) }) : String(n))
     const heads = r.chapters.map((c): ContentsLine => {
       const at = own.findIndex((p) => p.begins.includes(c.id))
       return { text: c.title, page: label(from + Math.max(0, at) + 1), under: false }
     })
-    if (!isAppendix(r)) return heads
+    const sheets = r.chapters.some((c) => c.blocks.some((b) => b.kind === 'sheet'))
+    if (!isAppendix(r) || !sheets) return heads
     const apart = { text: g.tell('contents-appendix', { n: String(count(runs, pages, false)) }), page: '', under: true }
-    return [...heads, apart, ...sheetLines(r, own, label)]
+    return [...heads, apart, ...sheetLines(r, own, (n) => label(from + n))]
   })
 }
 

@@ -74,17 +74,19 @@ function formPieces(b: Extract<Block, { kind: 'form' }>, width: number, { small_
     : [{ ...head, holds: true }, ...rows.slice(1)]
 }
 
+/** Room under a question for the sum. */
+const WORKING_mm = 2
+
 function examplePiece(b: ExampleBlock, width: number, { text_mm }: Size): Piece {
   const rows = [
     said(b.question, width, 'medium', text_mm + 0.3),
     said(b.given, width, 'serif', text_mm),
     said(b.rule, width, 'italic', text_mm),
-    said(b.work, width, 'serif', text_mm + 0.5),
-    said(b.plan, width, 'serif', text_mm),
+    said(b.answer, width, 'serif', text_mm + 0.5),
   ]
   const height_mm = rows.reduce((sum, r) => sum + r.height_mm, 0) + 2
   return {
-    height_mm: height_mm + 2,
+    height_mm: height_mm + WORKING_mm,
     draw: ([x, y]) => [line([x, y], [x + width, y], 'thin'), ...stacked(rows, [x, y - 2.4])],
   }
 }

@@ -15,6 +15,9 @@ export const PI = Number(Math.PI.toFixed(4))
 export const INCH_m = 0.0254
 export const HALF_TURN_deg = 180
 
+/** Where a pupil writes. */
+const LINE = '____________'
+
 export interface Pupil {
   readonly g: Given
   readonly say: (key: PupilKey, slots?: Readonly<Record<string, string>>) => string
@@ -78,6 +81,7 @@ export function example(
     question: p.say(`${of}-question` as PupilKey, slots),
     given: `${p.say('given')}: ${p.say((given.rule === undefined ? `${of}-given` : given.rule.replace('-line', '-given')) as PupilKey, slots)}.`,
     rule: p.say(given.rule ?? (`${of}-line` as PupilKey), slots),
+    answer: p.say('answer', { line: `${LINE}${unit}` }),
     work: `${work} = ${hand.text}${unit}`,
     plan: `${p.say('plan', { value: `${engine.text}${unit}${onTape(p, given)}` })} ${verdict}`,
     agrees,

@@ -115,3 +115,21 @@ export function bucket(p: Pupil): readonly ExampleBlock[] {
     }),
   ]
 }
+
+/** One step of pH is a factor of ten: water in the air against the pH wanted. */
+export function acidity(p: Pupil): readonly ExampleBlock[] {
+  const batch = orNull(p.g.facts.nutrients.batch)
+  const wanted = p.g.plan.feed?.pH
+  if (batch === null || wanted === undefined || batch.waterPh.inAir <= wanted) return []
+  const [water, feed] = [p.read(batch.waterPh.inAir, 4), p.read(wanted, 2)]
+  return [
+    example(p, 'ions', {
+      slots: { water: water.text, feed: feed.text },
+      work: `10^(${water.text} − ${feed.text})`,
+      hand: 10 ** (water.value - feed.value),
+      engine: 10 ** (batch.waterPh.inAir - wanted),
+      digits: 0,
+      unit: '',
+    }),
+  ]
+}

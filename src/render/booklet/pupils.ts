@@ -1,9 +1,10 @@
 import { orNull } from '../../plan/known.ts'
 import { decimals } from '../display.ts'
+import type { PupilKey } from '../words/en/booklet-pupils.ts'
 import { type Given, text } from './input.ts'
-import type { Chapter, ExampleBlock } from './model.ts'
+import type { Block, Chapter, ExampleBlock } from './model.ts'
 import { example, HALF_TURN_deg, INCH_m, PI, type Pupil, pupil } from './pupil.ts'
-import { bucket, feeding, tank } from './pupils-water.ts'
+import { acidity, bucket, feeding, tank } from './pupils-water.ts'
 
 function roundPipe(p: Pupil): readonly ExampleBlock[] {
   const layout = orNull(p.g.facts.layout)
@@ -110,19 +111,45 @@ function joint(p: Pupil): readonly ExampleBlock[] {
   ]
 }
 
-/** Worked examples that this plan has the numbers for. */
+/** The bands of a school: what is asked in each. */
+const bands: readonly { readonly key: PupilKey; readonly of: readonly string[] }[] = [
+  { key: 'band-arcs', of: ['round', 'spacing', 'sites', 'height'] },
+  { key: 'band-ratios', of: ['saw', 'hole', 'box', 'pail', 'bucket', 'grams-1', 'grams-2'] },
+  { key: 'band-pH', of: ['ions'] },
+]
+
+/** Examples that this plan has the numbers for, the easiest band first. */
 export function examplesOf(g: Given): readonly ExampleBlock[] {
   const p = pupil(g)
-  return [...roundPipe(p), ...counting(p), ...joint(p), ...tank(p), ...bucket(p), ...feeding(p)]
+  const all = [...roundPipe(p), ...counting(p), ...joint(p), ...tank(p), ...bucket(p), ...feeding(p), ...acidity(p)]
+  return bands.flatMap(({ of }) => all.filter((e) => of.includes(e.id)))
 }
 
-/** The page for pupils; null where there is nothing to work out yet. */
+/** The worksheet: every question with its rule, the steps left to the pupil. Null where there is nothing to work out yet. */
 export function pupilsChapter(g: Given): Chapter | null {
   const examples = examplesOf(g)
   if (examples.length === 0) return null
+  const numbered = examples.map((e, i) => ({ ...e, question: `${i + 1}. ${e.question}` }))
+  const asked = bands.flatMap(({ key, of }): readonly Block[] => {
+    const own = numbered.filter((e) => of.includes(e.id))
+    return own.length === 0 ? [] : [{ kind: 'heading', text: g.pupils[key] }, ...own]
+  })
   return {
     id: 'pupils',
     title: g.pupils.title,
-    blocks: [text(g.pupils.how), text(g.pupils.pi, 'quiet'), ...examples],
+    blocks: [text(g.pupils.how), text(g.pupils.pi, 'quiet'), ...asked],
+  }
+}
+
+/** The answers, on a page of their own: each sum with its numbers, and what the plan says. */
+export function answersChapter(g: Given): Chapter | null {
+  const examples = examplesOf(g)
+  if (examples.length === 0) return null
+  return {
+    id: 'answers',
+    // Handed out apart from the questions.
+    appendix: true,
+    title: g.pupils.answers,
+    blocks: [text(g.pupils['answers-how'], 'quiet'), ...examples.map((e, i) => text(`${i + 1}. ${e.work}. ${e.plan}`))],
   }
 }

@@ -96,7 +96,7 @@ table.form:not(.log){break-inside:avoid}
 .tick,tr,.example,.step figure,.caution{break-inside:avoid}
 input[type=checkbox]{width:3.6mm;height:3.6mm;margin-top:.6mm;border-width:.25mm}
 input.blank,td input[type=text]{height:5.4mm}
-#purpose,#steps,#wet,#start,#batch,#pupils{columns:2;column-gap:8mm;column-fill:auto}
+#purpose,#steps,#wet,#start,#batch,#pupils,#answers{columns:2;column-gap:8mm;column-fill:auto}
 #steps,#wet,#start{column-fill:balance}
 #purpose h2,#wet h2,#start h2,#running h2{break-before:auto}
 #drawings{columns:2;column-gap:8mm}
@@ -105,7 +105,7 @@ nav ol{columns:2}
 #parts,#drawings{font-size:.88em}
 .step h3{margin-top:1mm}
 table{margin:1mm 0}
-#purpose h2,#drawings h2,#steps h2,#wet h2,#start h2,#batch h2,#pupils h2{column-span:all}
+#purpose h2,#drawings h2,#steps h2,#wet h2,#start h2,#batch h2,#pupils h2,#answers h2{column-span:all}
 .step{margin-top:4mm}
 .step figure{float:none;max-width:100%;margin:1mm 0}
 .step figure svg{max-height:44mm;margin:0 auto}

@@ -1,7 +1,14 @@
 /** The pages for pupils: each example with its question, what goes in, and how to say that the plan agrees. */
 export const pupilSentences = {
   title: 'For pupils: the same numbers by hand',
-  how: 'Take paper and pencil. Each box starts from numbers that you can read on the pipe, the tank or the bag, and ends at a number that the tower’s plan uses. Cover the last line, work it out, then compare.',
+  how: 'Take paper and pencil. Each question starts from numbers that you can read on the pipe, the tank or the bag, and ends at a number that the tower’s plan uses. The rule is given, the steps are yours: write the result on the line, then compare with the answers.',
+  answer: 'Answer: {line}',
+  answers: 'Answers to the worksheet',
+  'answers-how':
+    'For the teacher: fold this page away. Each sum is done with the numbers as they stand in the question; after it stands what the plan has, from the whole computation.',
+  'band-arcs': 'Round the pipe and up the pipe (lower classes)',
+  'band-ratios': 'Angles, volumes and ratios (middle classes)',
+  'band-pH': 'pH (upper classes)',
   pi: 'π is about 3.1416. Round only at the end.',
   plan: 'The plan says {value}.',
   'on-tape': ', on the tape {mark} in',
@@ -43,6 +50,9 @@ export const pupilSentences = {
   'bucket-question': 'How many seconds may the bucket take?',
   'bucket-line': 'seconds = bucket ÷ flow in a minute × 60',
   'bucket-given': 'bucket {bucket}, wanted {flow} a minute',
+  'ions-question': 'How many times as many hydrogen ions are in the feed as in the water?',
+  'ions-line': 'times = 10 to the power of (pH of the water − pH of the feed)',
+  'ions-given': 'pH of the water that has stood in air {water}, pH wanted {feed}',
 } as const
 
 export type PupilKey = keyof typeof pupilSentences

@@ -3,7 +3,14 @@ import type { PupilSentences } from '../en/booklet-pupils.ts'
 /** The pages for pupils: each example with its question, what goes in, and how to say that the plan agrees. */
 export const pupilSentences: PupilSentences = {
   title: 'Para la clase: los mismos números a mano',
-  how: 'Tome papel y lápiz. Cada recuadro parte de números que se leen en el tubo, el depósito o el saco, y acaba en un número que usa el plan de la torre. Tape la última línea, calcúlelo, y compare.',
+  how: 'Tome papel y lápiz. Cada pregunta parte de números que se leen en el tubo, el depósito o el saco, y acaba en un número que usa el plan de la torre. La regla se da, los pasos son suyos: escriba el resultado en la línea, y compare con las soluciones.',
+  answer: 'Resultado: {line}',
+  answers: 'Soluciones de la hoja',
+  'answers-how':
+    'Para el maestro: doble y guarde esta página. Cada cuenta se hace con los números tal como están en la pregunta; detrás está lo que tiene el plan, del cálculo entero.',
+  'band-arcs': 'Alrededor del tubo y tubo arriba (primeros cursos)',
+  'band-ratios': 'Ángulos, volúmenes y proporciones (cursos medios)',
+  'band-pH': 'pH (últimos cursos)',
   pi: 'π es cerca de 3,1416. Redondee solo al final.',
   plan: 'El plan dice {value}.',
   'on-tape': ', en la cinta {mark} in',
@@ -45,4 +52,7 @@ export const pupilSentences: PupilSentences = {
   'bucket-question': '¿Cuántos segundos puede tardar el cubo?',
   'bucket-line': 'segundos = cubo ÷ caudal por minuto × 60',
   'bucket-given': 'cubo {bucket}, deseado {flow} por minuto',
+  'ions-question': '¿Cuántas veces más iones de hidrógeno hay en la solución que en el agua?',
+  'ions-line': 'veces = 10 elevado a (pH del agua − pH de la solución)',
+  'ions-given': 'pH del agua que ha estado al aire {water}, pH deseado {feed}',
 }
