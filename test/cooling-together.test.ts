@@ -9,7 +9,7 @@ import { example, withAll } from './plans.ts'
 const looked = (document: PlanDocument) => {
   const { facts, findings } = evaluateDocument(document, { remedies: false })
   const { day } = facts
-  if (!('known' in day)) throw new Error('no day')
+  if (day === null || !('known' in day)) throw new Error('no day')
   return { day: day.known, hot: findings.find((f) => f.id === 'water/hot')! }
 }
 const paint = { 'reservoir/shaded': true, 'reservoir/colour': 'white', 'column/colour': 'white' }
