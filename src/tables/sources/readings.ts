@@ -23,8 +23,7 @@ export const readingsSources = sourcesOf({
   'EU.2020-2184': {
     kind: 'standard',
     cite: 'Directive (EU) 2020/2184 on drinking water, annex III',
-    where:
-      'uncertainty of measurement: 20 % for conductivity, 0.2 for pH',
+    where: 'uncertainty of measurement: 20 % for conductivity, 0.2 for pH',
     read: null,
   },
 })
