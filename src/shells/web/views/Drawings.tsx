@@ -10,6 +10,7 @@ import { LiveFigures } from './Live.tsx'
 import { LiveInput } from './LiveInput.tsx'
 import { Pins } from './Pins.tsx'
 import { roving } from './roving.ts'
+import { shrunk } from './shrunk.ts'
 import { stays } from './stays.ts'
 
 /** CSS pixels in a millimetre of the screen. */
@@ -66,13 +67,14 @@ function Sheet(props: { readonly id: string }) {
       {(s) => {
         const w = () => s().box.right - s().box.left
         const h = () => s().box.top - s().box.bottom
+        const [times, watchOn] = shrunk(() => w() * PX)
         return (
           <figure class="view" classList={{ [props.id]: true }}>
             <figcaption>
               <For each={s().titles}>
                 {(title, i) => (
                   <span class="title" classList={{ on: title === bench.part(), second: i() > 0 }}>
-                    {say(title)} <Scale of={s().scale} />
+                    {say(title)} <Scale of={s().scale * times()} />
                   </span>
                 )}
               </For>
@@ -81,7 +83,10 @@ function Sheet(props: { readonly id: string }) {
               {/* biome-ignore lint/a11y: its figures are controls with names; every part can be chosen on the loop, in tab order */}
               <svg
                 class="sheet"
-                ref={roving}
+                ref={(sheet) => {
+                  roving(sheet)
+                  watchOn(sheet)
+                }}
                 data-on={ownPart(props.id, bench.part()) ? undefined : bench.part()}
                 viewBox={`0 0 ${w()} ${h()}`}
                 width={w() * PX}

@@ -19,7 +19,7 @@ const rounded = (_: string, value: unknown): unknown =>
 /** The first answer as it lies beside the page: without what only the second act shows, and what only remedies need. */
 export function firstAnswer(example: PlanDocument): string {
   const whole = told(evaluated(example))
-  const { cuts, build, parts, ...facts } = whole.facts
+  const { cuts, build, parts, packs, ...facts } = whole.facts
   const findings = whole.findings.map((f) => ({ ...f, levers: [] }))
   const first = { ...whole, facts, findings, whole: false } satisfies Omit<Told, 'facts'> & { facts: unknown }
   return JSON.stringify(first, rounded)
