@@ -120,3 +120,33 @@ describe('the booklet', () => {
     await context.close()
   })
 })
+
+describe('a sheet of the tower', () => {
+  it('tells the scale at which it is shown, also where its column is too narrow for it', async () => {
+    const shown = async (width: number) => {
+      const context = await browser.newContext({ viewport: { width, height: 900 } })
+      const { page } = await watched(context)
+      await opened(page, server.url)
+      await page.waitForFunction(() => document.querySelector('#drawing')?.getAttribute('aria-busy') === 'false')
+      const read = () =>
+        page.evaluate(() => {
+          const figure = document.querySelector('figure.tower')!
+          const sheet = figure.querySelector<SVGSVGElement>('svg.sheet')!
+          const said = /1\s*:\s*([\d.]+)/.exec(figure.querySelector('figcaption')!.textContent ?? '')
+          const shown_mm = (sheet.getBoundingClientRect().width * 25.4) / 96
+          return { said: Number(said?.[1]), times: sheet.viewBox.baseVal.width / shown_mm }
+        })
+      await page.waitForFunction(() =>
+        /1\s*:/.test(document.querySelector('figure.tower figcaption')?.textContent ?? ''),
+      )
+      await page.waitForTimeout(300)
+      const result = await read()
+      await context.close()
+      return result
+    }
+    const [wide, narrow] = [await shown(1440), await shown(320)]
+    expect(wide.times).toBeLessThan(1.01)
+    expect(narrow.times).toBeGreaterThan(1.05)
+    expect(narrow.said / wide.said / narrow.times).toBeCloseTo(1, 1)
+  })
+})
