@@ -181,7 +181,7 @@ export function fittings(input: TowerInput, e: Elevation, k: number, left: numbe
   const tank =
     width_m === undefined || e.lid_m === null
       ? null
-      : { half: (width_m / 2) * k, top: e.lid_m * k, floor: Math.max(0, (input.tank?.floor_m ?? 0) * k) }
+      : { half: (width_m / 2) * k, top: e.lid_m * k, floor: (input.tank?.floor_m ?? 0) * k }
   const place: Place = { input, e, k, tank }
   const marks = [
     ...foot(place),

@@ -22,7 +22,7 @@ function pumpPlace({ plan, tank }: TowerInput, e: Elevation, k: number): PumpPla
   if (plan.pump === undefined || e.lid_m === null || half <= r + 2) return null
   return {
     x: -(half + r) / 2,
-    floor: Math.max(0, (tank?.floor_m ?? 0) * k),
+    floor: (tank?.floor_m ?? 0) * k,
     size: Math.min(5.5, Math.max(2, half - r - 1.4)),
   }
 }
@@ -106,7 +106,9 @@ export function inside(
   const tank = input.plan.reservoir
   const half = ((tank?.container?.topWidth_m ?? tank?.outsideWidth_m ?? 0) / 2) * k
   const water: Readonly<Record<string, Point>> =
-    levels.fill_m !== null && half > 0 ? { reservoir: [-half * 0.75, levels.fill_m * k * 0.5 + 3] } : {}
+    levels.fill_m !== null && e.lid_m !== null && half > 0
+      ? { reservoir: [-half * 0.75, ((input.tank?.floor_m ?? 0) + levels.fill_m) * k * 0.5 + 3] }
+      : {}
   return {
     marks: parts.flatMap((p) => p.marks),
     places: Object.assign({}, ...parts.map((p) => p.places), water),

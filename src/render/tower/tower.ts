@@ -22,14 +22,15 @@ function waterLevels({ tank }: TowerInput) {
   return { fill_m: tank ? level(tank.fill) : null, low_m: tank ? level(tank.low) : null }
 }
 
-function waterIn(input: TowerInput, k: number, taken: readonly Rect[]): Pieces {
+function waterIn(input: TowerInput, e: Elevation, k: number, taken: readonly Rect[]): Pieces {
   const { plan, tank, texts, display } = input
   const { fill_m, low_m } = waterLevels(input)
   const outside_m = plan.reservoir?.outsideWidth_m ?? plan.reservoir?.container?.topWidth_m
-  if (tank === null || fill_m === null || outside_m === undefined) return plain([])
+  // A column on a foot of its own stands apart from its tank.
+  if (tank === null || e.lid_m === null || fill_m === null || outside_m === undefined) return plain([])
   const inside_m = Math.min(outside_m, plan.reservoir?.container?.topWidth_m ?? outside_m)
   const half = (inside_m / 2) * k
-  const floor = Math.max(0, tank.floor_m * k)
+  const floor = tank.floor_m * k
   const edge = (outside_m / 2) * k + 1.4
   const named = (level_m: number, name: string, path: string): SketchFigure => {
     const put = figure([edge + 2.2, level_m * k - 1], `${name} ${figureOf(display)(level_m)}`, { field: path })
@@ -79,7 +80,7 @@ function plants({ layout, templates }: TowerInput, e: Elevation, k: number, cano
 }
 
 /** Dimensions beside the elevation, each the field that it shows. */
-function sizes({ plan, layout, display }: TowerInput, e: Elevation, k: number, left: number): Pieces {
+function sizes({ plan, layout, display, tank }: TowerInput, e: Elevation, k: number, left: number): Pieces {
   const f = figureOf(display)
   const rings = [...new Set(layout.sites.map((s) => s.mark_m))].sort((a, b) => a - b)
   const up = (from_m: number, to_m: number, why: FigureReason, from: number): Pieces =>
@@ -115,7 +116,11 @@ function sizes({ plan, layout, display }: TowerInput, e: Elevation, k: number, l
         ]),
     ...(width_m === undefined || e.lid_m === null
       ? []
-      : [across((width_m / 2) * k, 0, -6.5, f(width_m), { field: 'reservoir/outsideWidth' })]),
+      : [
+          across((width_m / 2) * k, Math.min(0, tank?.floor_m ?? 0) * k, -6.5, f(width_m), {
+            field: 'reservoir/outsideWidth',
+          }),
+        ]),
   ])
 }
 
@@ -154,7 +159,7 @@ export function towerSketch(input: TowerInput): Sketch {
     ...(shown
       ? [
           plain(e.drawing),
-          waterIn(input, k, lettersOf(running)),
+          waterIn(input, e, k, lettersOf(running)),
           plain([...hidden, ...inner.marks, ...plants(input, e, k, canopy_m)]),
           measured,
           fittings(input, e, k, 4 - reach, waterLevels(input).fill_m),
@@ -173,7 +178,7 @@ export function towerSketch(input: TowerInput): Sketch {
     box: {
       left: shown ? left - 5 : right - 2,
       right: input.unrolled ? right + round + 3 : text + 2,
-      bottom: Math.min(0, e.foot_m * k) - 11,
+      bottom: Math.min(0, e.foot_m * k, e.lid_m === null ? 0 : (input.tank?.floor_m ?? 0) * k) - 11,
       top: e.top_m * k + 9,
     },
     taken: [

@@ -46,11 +46,13 @@ function tank({ plan, ratio }: ElevationInput, lid_m: number): Drawing {
   if (outside_m === undefined) return []
   const half = (outside_m / 2) * ratio
   const top = lid_m * ratio
+  // A tank that is let into the ground is seen down to its floor.
+  const floor_m = lid_m - (c?.depth_m ?? lid_m)
   const sheet = Math.max(0.5, (r?.lidThickness_m ?? 0) * ratio)
   const levelled = (level_m: number | undefined): Drawing =>
     level_m === undefined ? [] : [line([-half, level_m * ratio], [half, level_m * ratio], 'thin')]
   return [
-    rectangle({ left: -half, right: half, bottom: 0, top: top - sheet }, 'visible', {
+    rectangle({ left: -half, right: half, bottom: Math.min(0, floor_m * ratio), top: top - sheet }, 'visible', {
       part: 'reservoir',
       fill: 'paper',
     }),
