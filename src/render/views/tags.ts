@@ -1,5 +1,5 @@
 import { letteringRect, meet } from '../drawing/boxes.ts'
-import type { Lettering, Point, Rect } from '../drawing/primitives.ts'
+import type { Anchor, Drawing, Point, Rect } from '../drawing/primitives.ts'
 import { lettering, polyline } from '../drawing/primitives.ts'
 import { CHART_FIGURE_mm } from './chart-axes.ts'
 
