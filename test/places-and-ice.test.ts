@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { formedPocket, stubPocket } from '../src/disciplines/water/equations-trapped.ts'
 import { halfOpenSun, wallSun } from '../src/disciplines/water/equations-wall-sun.ts'
-import { evaluate } from '../src/evaluate.ts'
+import { evaluate, evaluateDocument } from '../src/evaluate.ts'
 import { parsePlan } from '../src/plan/document.ts'
 import type { Known } from '../src/plan/known.ts'
 import { withoutValue, withValue } from '../src/plan/patch.ts'
@@ -11,6 +11,7 @@ import type { PlanDocument } from '../src/plan/plan.ts'
 import { inches, metric, shownText } from '../src/render/display.ts'
 import { english } from '../src/render/words/en/english.ts'
 import { findingText } from '../src/render/words/sentences.ts'
+import { safetyLengths } from '../src/tables/exposure.ts'
 
 const example = (name: string): PlanDocument =>
   JSON.parse(readFileSync(join(import.meta.dirname, '..', `examples/${name}.plan.json`), 'utf8')) as PlanDocument
@@ -132,6 +133,21 @@ describe('words and numbers fit the place', () => {
     expect(mesh(['reservoir/gap', '6 mm'])?.verdict).toBe('watch')
     expect(mesh(['reservoir/gap', '1.6 mm'])?.verdict).toBe('pass')
     expect(mesh(['reservoir/gap', '6 mm'], ['reservoir/mesh', '1 mm'])?.verdict).toBe('pass')
+  })
+
+  it('names one mesh in finding, remedy, parts list and step', () => {
+    const sixteenth = safetyLengths.rows['insect-mesh'].limit_m
+    const { findings, facts } = evaluateDocument(balcony)
+    const { remedies, want, source } = findings.find((f) => f.id === 'water/mesh')!
+    expect(want.max).toBe(sixteenth)
+    expect(source).toBe('Mosquito.mesh')
+    expect(remedies.map((r) => r.to)).toEqual(['1.6 mm'])
+    const [parts, build] = [known(facts.parts), known(facts.build)]
+    expect(parts.parts.find((p) => p.id === 'mesh')?.sizes).toEqual({ mesh: { value: sixteenth, unit: 'm' } })
+    const inInches = withValue(withValue(example('hall'), 'reservoir/gap', '1/4 in'), 'tools/tape', '1/16 in')
+    const told = evaluateDocument(inInches).findings.find((f) => f.id === 'water/mesh')
+    expect(told?.remedies.map((r) => r.to)).toEqual(['1/16 in'])
+    expect(build.slots['mesh']).toEqual({ drilled: { value: sixteenth, unit: 'm' } })
   })
 })
 

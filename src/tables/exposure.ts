@@ -94,7 +94,11 @@ export const safetyLengths = table({
   source: 'common-practice',
   rows: {
     'strap-above': { limit_m: 1.2, note: 'strap every taller column to a wall or frame' },
-    'insect-mesh': { limit_m: 0.0016, source: 'Mosquito.mesh', note: 'mesh of every opening at most; 1 mm is better' },
+    'insect-mesh': {
+      limit_m: 0.0016,
+      source: 'Mosquito.mesh',
+      note: 'mesh of every opening, at most: a sixteenth of an inch; mosquitoes lay eggs through wider ones',
+    },
     'air-gap': {
       limit_m: 0.025,
       source: 'AirGap.city',

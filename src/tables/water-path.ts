@@ -28,12 +28,6 @@ export const waterPathPractice = table({
     topUpDays: { value: 2, unit: 'd', note: 'so that nobody need come every day' },
     pauseKept: { value: 0.5, unit: '1', note: 'share of the time to dry that a timer leaves in hand' },
     airBreak: { value: 0.025, unit: 'm', note: 'lowest open end over the highest water' },
-    meshGap: {
-      value: 0.0016,
-      unit: 'm',
-      source: 'MarinSonoma.mosquito',
-      note: 'openings through which mosquitoes lay eggs are wider: a sixteenth of an inch',
-    },
     footShare: { value: 0.5, unit: '1', note: 'share of the tank’s plan that column and pump may take' },
   },
 })

@@ -1,13 +1,12 @@
 import type { Finding, FindingSlot } from '../../findings/finding.ts'
 import { judge, unknown } from '../../findings/judge.ts'
-import { among } from '../../findings/levers.ts'
+import { atMost, together } from '../../findings/levers.ts'
 import { band, quantity } from '../../kernel/units.ts'
 import { isKnown, type Known } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
-import { roomNoise } from '../../tables/exposure.ts'
+import { roomNoise, safetyLengths } from '../../tables/exposure.ts'
 import { rootZone } from '../../tables/heat-day.ts'
 import { rowSource } from '../../tables/table.ts'
-import { waterPathPractice } from '../../tables/water-path.ts'
 import type { TrappedFacts } from './index.ts'
 import { placeKind } from './sky-facts.ts'
 import { pumpDuty } from './tank-day.ts'
@@ -78,14 +77,14 @@ function noise(plan: Plan): readonly Finding[] {
 /** What is open into the tank, meshed or not: mosquitoes, gnats, leaves and light come in by the widest gap. */
 function openings(plan: Plan): Finding {
   const { gap_m, mesh_m } = plan.reservoir ?? {}
-  const { meshGap } = waterPathPractice.rows
-  const terms = { at: 'reservoir/gap', source: rowSource(waterPathPractice, 'meshGap') } as const
+  const { limit_m } = safetyLengths.rows['insect-mesh']
+  const terms = { at: 'reservoir/gap', source: rowSource(safetyLengths, 'insect-mesh') } as const
   if (gap_m === undefined) return unknown('water/mesh', { ...terms, needs: ['reservoir/gap'] })
   return judge('water/mesh', quantity(Math.min(gap_m, mesh_m ?? gap_m), 'm'), {
     ...terms,
-    want: { max: meshGap.value },
+    want: { max: limit_m },
     slots: { gap: quantity(gap_m, 'm') },
-    levers: [among('reservoir/mesh', ['1 mm'])],
+    levers: together([[{ set: 'reservoir/mesh', to: atMost(limit_m, 'm', 1e-4) }]]),
   })
 }
 

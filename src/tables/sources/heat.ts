@@ -171,12 +171,6 @@ export const heatSources = sourcesOf({
     where: 'table of levels by room: bedrooms 30 dB(A), dwellings and class rooms 35 dB(A), from memory',
     read: null,
   },
-  'MarinSonoma.mosquito': {
-    kind: 'bulletin',
-    cite: 'Marin/Sonoma Mosquito and Vector Control District, page on rain barrels',
-    where: 'screen of 1/16 in or finer over every opening',
-    read: null,
-  },
   'derived.root-mat': {
     kind: 'derived',
     cite: 'Room that hanging roots take in a bore',

@@ -75,7 +75,7 @@ export const water: Readonly<Record<string, FindingWords>> = {
     short: 'Nothing gets into the tank',
     pass: 'The widest way into the tank is {measured}.',
     watch:
-      'The widest way into the tank is {measured}: mesh it, 1 mm or finer. Mosquitoes lay their eggs through more than {want}; gnats, leaves and light come the same way.',
+      'The widest way into the tank is {measured}: cover it with mesh no wider than {want}. Mosquitoes lay their eggs through wider ones; gnats, leaves and light come the same way.',
     fail: 'The widest way into the tank is {measured}.',
     because:
       'Standing warm water breeds mosquitoes within a week, and light in it breeds algae. Notch of the cord, lid, overflow and joints count.',

@@ -75,7 +75,7 @@ export const water: Readonly<Record<string, FindingWords>> = {
     short: 'Nada entra en el depósito',
     pass: 'La entrada más ancha al depósito es de {measured}.',
     watch:
-      'La entrada más ancha al depósito es de {measured}: póngale malla, de 1 mm o más fina. Los mosquitos ponen sus huevos por más de {want}; moscas, hojas y luz entran por el mismo sitio.',
+      'La entrada más ancha al depósito es de {measured}: cúbrala con malla de {want} como máximo. Los mosquitos ponen sus huevos por huecos más anchos; moscas, hojas y luz entran por el mismo sitio.',
     fail: 'La entrada más ancha al depósito es de {measured}.',
     because:
       'El agua tibia y quieta cría mosquitos en una semana, y la luz en ella cría algas. Cuentan muesca del cable, tapa, rebosadero y juntas.',
