@@ -20,7 +20,8 @@ export function withValue(document: PlanDocument, path: string, value: unknown):
   const [key, ...rest] = path.split('/') as [string, ...string[]]
   if (key === '__proto__') throw new RangeError(`withValue: ${path} is no path of a plan`)
   if (rest.length === 0) return { ...document, [key]: value }
-  const inner = Object.hasOwn(document, key) ? document[key] : {}
+  // The first entry of a list that is not there yet begins it.
+  const inner = Object.hasOwn(document, key) ? document[key] : rest[0] === '0' ? [] : {}
   if (typeof inner !== 'object' || inner === null) throw new RangeError(`withValue: ${path} runs through a value`)
   if (Array.isArray(inner)) {
     const at = Number(rest[0])

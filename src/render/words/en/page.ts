@@ -115,6 +115,7 @@ export const page = {
   'more-fields': '{count} more can be told',
   'fewer-fields': 'Only what is told',
   'add-entry': 'Add: {what}',
+  'fill-in': 'fill in',
   'remove-entry': 'Remove',
   'not-told': 'not told',
   yes: 'yes',

@@ -117,6 +117,7 @@ export const page: PageWords = {
   'more-fields': 'se pueden decir {count} más',
   'fewer-fields': 'Solo lo dicho',
   'add-entry': 'Añadir: {what}',
+  'fill-in': 'rellenar',
   'remove-entry': 'Quitar',
   'not-told': 'sin decir',
   yes: 'sí',

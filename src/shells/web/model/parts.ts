@@ -15,13 +15,15 @@ export const parts = [
   {
     id: 'column',
     of: ['column', 'column/sites', 'column/pipe', 'towers', 'measured', 'stock', 'tools'],
-    fields: ['column/pipe', 'column/length', 'column/sites', 'column/topMargin', 'column/cap', 'towers'],
+    fields: [
+      ...['column/pipe', 'column/length', 'column/colour', 'column/sites', 'column/topMargin', 'column/cap', 'towers'],
+    ],
     stop: { side: 'right', y: 142 },
   },
   {
     id: 'stubs',
-    of: ['column/stub', 'column/pocket', 'column/sites/method'],
-    fields: ['column/sites/method', 'column/stub', 'column/pocket'],
+    of: ['column/stub', 'column/pocket', 'column/fitting', 'column/sites/method'],
+    fields: ['column/sites/method', 'column/stub', 'column/pocket', 'column/fitting'],
     stop: { side: 'right', y: 258 },
   },
   { id: 'cups', of: ['column/cup'], fields: ['column/cup'], stop: { side: 'right', y: 374 } },
@@ -93,5 +95,12 @@ const places: readonly { readonly place: string; readonly part: PartId }[] = par
 /** The part to which a place of the plan belongs. */
 export const partOf = (path: string): PartId =>
   places.find(({ place }) => path === place || place === '' || path.startsWith(`${place}/`))?.part ?? 'place'
+
+/** The part on whose form a place of the plan stands: its own, or the first that shows it. */
+export function shownIn(path: string): PartId {
+  const shows = (p: Part): boolean => p.fields.some((field) => path === field || path.startsWith(`${field}/`))
+  const own = partOf(path)
+  return parts.some((p) => p.id === own && shows(p)) ? own : (parts.find(shows)?.id ?? own)
+}
 
 export const loop = parts.filter((p) => p.stop !== null)

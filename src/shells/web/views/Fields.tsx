@@ -1,11 +1,13 @@
-import { createMemo, createSignal, For, Show } from 'solid-js'
+import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js'
 import { readQuantity } from '../../../kernel/quantity-text.ts'
 import { valueAt } from '../../../plan/patch.ts'
 import { decimals, inchFraction } from '../../../render/display.ts'
-import { fieldAt, isSet, type Leaf, leaves } from '../model/fields.ts'
+import { entryAround, isIn, type Line, lines, placed } from '../model/entries.ts'
+import { fieldAt, isSet, type Leaf } from '../model/fields.ts'
 import { parts } from '../model/parts.ts'
 import { ofField } from '../model/reasons.ts'
 import { label, say } from '../words.ts'
+import { Adder } from './Adder.tsx'
 import { useBench } from './bench.tsx'
 import { FieldInput } from './FieldInput.tsx'
 
@@ -78,47 +80,32 @@ export function Fraction(props: { readonly text: string }) {
   )
 }
 
-/** Entries that a list may get: one more of its kind. */
-function Adder(props: { readonly path: string }) {
-  const bench = useBench()
-  const items = () => {
-    const value = valueAt(bench.document(), props.path)
-    return Array.isArray(value) ? value.length : 0
-  }
-  const add = (): void => {
-    const of = fieldAt(`${props.path}/0`)
-    bench.set(props.path, [
-      ...((valueAt(bench.document(), props.path) as unknown[]) ?? []),
-      of?.kind === 'section' ? {} : 1,
-    ])
-  }
-  return (
-    <p class="adder">
-      <button type="button" class="link" onClick={add}>
-        {say('add-entry', { what: label(`${props.path}/${items()}`) })}
-      </button>
-    </p>
-  )
-}
-
 /** The fields of the chosen part: what is told first, what else can be told on request. */
 export function Fields() {
   const bench = useBench()
   const [all, setAll] = createSignal(false)
   const part = () => parts.find((p) => p.id === bench.part())!
-  const every = createMemo(() => part().fields.flatMap((path) => leaves(bench.document(), path)))
-  const needed = createMemo(() => new Set((bench.evaluated()?.findings ?? []).flatMap((f) => f.needs)))
-  const told = createMemo(() =>
-    every().filter(
-      (l) =>
-        isSet(bench.document(), l.path) ||
-        needed().has(l.path) ||
-        l.path === bench.wanted() ||
-        l.field.kind === 'named',
-    ),
+  const every = createMemo(() => part().fields.flatMap((path) => lines(bench.document(), path, bench.wanted())))
+  const needed = createMemo(
+    () => new Set((bench.evaluated()?.findings ?? []).flatMap((f) => f.needs).map((path) => placed(path))),
   )
-  const rows = () => (all() ? every() : told())
-  const lists = () => part().fields.filter((path) => fieldAt(path)?.kind === 'list')
+  const first = () => every().find((l) => l.kind === 'add')?.path
+  /** Nothing of the entry is told yet, or it is in hand: all that it can hold is shown. */
+  const fresh = (path: string): boolean => {
+    const entry = entryAround(path)
+    if (entry === null) return false
+    if (isIn(bench.wanted() ?? '', entry)) return true
+    const value = valueAt(bench.document(), entry)
+    return typeof value === 'object' && value !== null && Object.keys(value).length === 0
+  }
+  const shown = (line: Line): boolean => {
+    const { kind, path } = line
+    if (kind === 'head' || needed().has(path) || fresh(path)) return true
+    if (kind === 'add') return path === first() || isSet(bench.document(), path)
+    return isSet(bench.document(), path) || path === bench.wanted() || fieldAt(path)?.kind === 'named'
+  }
+  const told = createMemo(() => every().filter(shown))
+  const keys = () => (all() ? every() : told()).map((l) => `${l.kind} ${l.path}`)
   return (
     <section class="fields" aria-labelledby="part-name">
       <h2 id="part-name" tabindex="-1">
@@ -130,21 +117,7 @@ export function Fields() {
         <span>{say('nearest', { part: `1/${bench.display().inchParts}` })}</span>
         <span>{say('off')}</span>
       </div>
-      <For each={rows().map((l) => l.path)}>
-        {(path) => (
-          <Show when={fieldAt(path)}>
-            {(field) => (
-              <>
-                <GroupHead path={path} first={rows().find((l) => group(l.path) === group(path))?.path === path} />
-                <Row leaf={{ path, field: field() }} />
-              </>
-            )}
-          </Show>
-        )}
-      </For>
-      <Show when={all()}>
-        <For each={lists()}>{(path) => <Adder path={path} />}</For>
-      </Show>
+      <For each={keys()}>{(key) => <LineView kind={key.split(' ')[0]!} path={key.slice(key.indexOf(' ') + 1)} />}</For>
       <Show when={every().length > told().length}>
         <p class="adder" data-why="fact:fields">
           <button type="button" class="link" aria-expanded={all()} onClick={() => setAll(!all())}>
@@ -156,29 +129,44 @@ export function Fields() {
   )
 }
 
-/** The entry of a list to which a row belongs: `crops/0`. */
-const group = (path: string): string => /^(.*\/\d+)\//.exec(path)?.[1] ?? ''
+/** A line of the form; as text it stays the same thing from edit to edit. */
+function LineView(props: { readonly kind: string; readonly path: string }) {
+  return (
+    <Switch>
+      <Match when={props.kind === 'head'}>
+        <EntryHead path={props.path} />
+      </Match>
+      <Match when={props.kind === 'add'}>
+        <Adder path={props.path} />
+      </Match>
+      <Match when={fieldAt(props.path)}>{(field) => <Row leaf={{ path: props.path, field: field() }} />}</Match>
+    </Switch>
+  )
+}
 
-function GroupHead(props: { readonly path: string; readonly first: boolean }) {
+/** Which entry of its list the rows below belong to, and the way to take it out. */
+function EntryHead(props: { readonly path: string }) {
   const bench = useBench()
-  const at = () => group(props.path)
+  const cut = () => props.path.lastIndexOf('/')
+  const list = () => props.path.slice(0, cut())
+  const index = () => Number(props.path.slice(cut() + 1))
   const remove = (): void => {
-    const keys = at().split('/')
-    const index = Number(keys.pop())
-    const path = keys.join('/')
+    const items = valueAt(bench.document(), list())
+    if (!Array.isArray(items)) return
+    bench.setWanted(null)
     bench.set(
-      path,
-      (valueAt(bench.document(), path) as unknown[]).filter((_, i) => i !== index),
+      list(),
+      items.filter((_, i) => i !== index()),
     )
   }
   return (
-    <Show when={props.first && at() !== ''}>
-      <p class="gh" data-why={ofField(at())}>
-        <span>{Number(at().split('/').at(-1)) + 1}</span>
-        <button type="button" class="link" onClick={remove}>
-          {say('remove-entry')}
-        </button>
-      </p>
-    </Show>
+    <p class="gh" data-why={ofField(props.path)}>
+      <span>
+        {label(list())} {index() + 1}
+      </span>
+      <button type="button" class="link" onClick={remove}>
+        {say('remove-entry')}
+      </button>
+    </p>
   )
 }

@@ -12,15 +12,18 @@ import {
 } from 'solid-js'
 import type { Finding, Verdict } from '../../../findings/finding.ts'
 import { show } from '../../../render/display.ts'
+import { placed } from '../model/entries.ts'
+import { fieldAt } from '../model/fields.ts'
 import { limitOf } from '../model/limits.ts'
 import { partOf } from '../model/parts.ts'
 import { pictured } from '../model/pictured.ts'
 import { ofField, ofFinding } from '../model/reasons.ts'
-import { say, short } from '../words.ts'
+import { label, say, short } from '../words.ts'
 import { lateView } from './arriving.ts'
 import { Balloon } from './Balloon.tsx'
 import { useBench } from './bench.tsx'
 import { FieldInput } from './FieldInput.tsx'
+import { toNeed } from './focus.ts'
 
 const Why = lateView((l) => l.Why)
 
@@ -104,7 +107,7 @@ function Row(props: { readonly finding: Finding; readonly name: string; readonly
         <Show when={props.finding.verdict === 'unknown' && props.finding.needs[0]}>
           {(need) => (
             <span class="fill" data-why={ofField(need())}>
-              <FieldInput path={need()} narrow={true} />
+              <Need path={need()} />
             </span>
           )}
         </Show>
@@ -113,6 +116,20 @@ function Row(props: { readonly finding: Finding; readonly name: string; readonly
         <Why finding={props.finding} />
       </Show>
     </li>
+  )
+}
+
+/** What a finding misses: its field, or the way to it where that is a whole section or a list. */
+function Need(props: { readonly path: string }) {
+  const bench = useBench()
+  const kind = () => fieldAt(placed(props.path))?.kind
+  const gets = () => kind() === 'list' || kind() === 'map'
+  return (
+    <Show when={gets() || kind() === 'section'} fallback={<FieldInput path={props.path} narrow={true} />}>
+      <button type="button" class="link" onClick={() => toNeed(bench, props.path)}>
+        {gets() ? say('add-entry', { what: label(placed(props.path)) }) : say('fill-in')}
+      </button>
+    </Show>
   )
 }
 

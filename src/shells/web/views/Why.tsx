@@ -9,7 +9,7 @@ import { ofField, ofFinding } from '../model/reasons.ts'
 import { label, say } from '../words.ts'
 import { findingKey } from '../workers/protocol.ts'
 import { useBench } from './bench.tsx'
-import { goToField } from './focus.ts'
+import { toNeed } from './focus.ts'
 import { RelationsOf } from './Relations.tsx'
 import { RemedyView } from './Remedy.tsx'
 import { Ruler } from './Ruler.tsx'
@@ -21,7 +21,8 @@ function inputsOf(finding: Finding): readonly string[] {
   const all = [...finding.needs, ...finding.levers.map((l) => l.set), finding.at]
   return [...new Set(all)].filter((path) => {
     const kind = fieldAt(path)?.kind
-    return kind !== undefined && kind !== 'section' && kind !== 'list' && kind !== 'map'
+    const whole = kind === 'section' || kind === 'list' || kind === 'map'
+    return kind !== undefined && (!whole || finding.needs.includes(path))
   })
 }
 
@@ -84,12 +85,7 @@ export function Inputs(props: { readonly paths: readonly string[] }) {
         <For each={props.paths}>
           {(path) => (
             <li data-why={ofField(path)}>
-              <button
-                type="button"
-                class="link"
-                onClick={() => goToField(bench, path)}
-                title={placeName(path, words())}
-              >
+              <button type="button" class="link" onClick={() => toNeed(bench, path)} title={placeName(path, words())}>
                 {label(path, fieldAt(path))}
               </button>
               <span classList={{ blank: shown(path) === '' }}>{shown(path)}</span>

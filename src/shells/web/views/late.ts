@@ -1,6 +1,7 @@
 // Everything that is not on the first screen; fetched as one once that is painted.
 export { issueSentences } from '../model/issues.ts'
 export { Make } from './Make.tsx'
+export { namesFor } from './names.ts'
 export { Panels } from './Panels.tsx'
 export { Slip } from './Slip.tsx'
 export { Solid } from './Solid.tsx'
