@@ -84,14 +84,15 @@ function hoursOf(plan: Plan, day: { readonly latitude_rad: number; readonly dayO
   const { altitude_m, sun, faces_rad } = plan.place ?? {}
   const { diffuseShare, groundAlbedo, leastSunHeight } = heatPractice.rows
   const altitude = Math.max(0, altitude_m ?? 0)
+  const { latitude_rad, dayOfYear } = day
+  const at = (clock_s: number) => ({ latitude_rad, dayOfYear, clock_s, west_rad: 0, clockWest_rad: 0 })
   const hours = Array.from({ length: HOURS }, (_, h) => {
-    const at = (clock_s: number) => ({ ...day, clock_s, west_rad: 0, clockWest_rad: 0 })
     const Ra = sunAboveAirHour(at(h * HOUR_s))
     if (!(Ra > 0)) return { open: NIGHT, half: NIGHT }
     const ground_W_m2 = clearSun({ sunAboveAir_W_m2: Ra, altitude_m: altitude })
     const rays = {
       ground_W_m2,
-      heightSine: sunHeightSine({ sunAboveAir_W_m2: Ra, dayOfYear: day.dayOfYear }),
+      heightSine: sunHeightSine({ sunAboveAir_W_m2: Ra, dayOfYear }),
       diffuseShare: diffuseShare.value,
       albedo: groundAlbedo.value,
       leastSine: leastSunHeight.value,
