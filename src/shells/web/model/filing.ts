@@ -1,6 +1,6 @@
 import { batch } from 'solid-js'
 import type { PlanDocument } from '../../../plan/plan.ts'
-import { begun, type History, withDocument } from './history.ts'
+import { begun, type History, numbered, withDocument } from './history.ts'
 import { recalled, remember } from './journal.ts'
 import { freshId, type Listed, listPlans, readPlan, savePlan } from './plans.ts'
 import type { SavedState, State } from './state.ts'
@@ -27,11 +27,12 @@ export function createSaving(s: State) {
       s.setId(id)
     }
     const { planText } = await filed()
-    const done = await savePlan(id, planText(history.document), s.revision())
+    const text = planText(numbered(history))
+    const done = await savePlan(id, text, s.revision())
     if (done.kind === 'saved') {
       s.setRevision(done.revision)
       s.setSettings({ last: id })
-      await remember({ id, text: planText(history.document), history })
+      await remember({ id, text, history })
       if (s.history() === history) s.setSaved({ kind: 'saved' })
       return
     }
@@ -91,7 +92,7 @@ export function createOpening(s: State, saving: Saving) {
     const history =
       memory === null
         ? begun(document)
-        : planText(memory.history.document) === planText(document)
+        : planText(numbered(memory.history)) === planText(document)
           ? memory.history
           : withDocument(memory.history, document, outside, Date.now())
     show(s, { id, revision: file.revision, history, saved: { kind: 'saved' } })

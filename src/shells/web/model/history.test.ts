@@ -4,7 +4,7 @@ import balcony from '../../../../examples/balcony.plan.json'
 import { planText } from '../../../plan/document.ts'
 import { valueAt } from '../../../plan/patch.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
-import { begun, type History, redo, STEPS_KEPT, undo, withChange, withDocument } from './history.ts'
+import { begun, type History, numbered, redo, STEPS_KEPT, undo, withChange, withDocument } from './history.ts'
 
 const paths = [
   'name',
@@ -101,6 +101,22 @@ describe('the history of a plan', () => {
     expect(h.done.length).toBe(1)
     expect(planText(undo(h).document)).toBe(planText(balcony as PlanDocument))
     expect(set(h, '184 mm', '183 mm', 5000).done.length).toBe(2)
+  })
+
+  it('numbers the plan itself with the last change, on from what its file said', () => {
+    const set = (h: History, value: string, at_ms: number) =>
+      withChange(h, { path: 'name', value, from: h.document['name'], at_ms })
+    const opened = begun({ rootfall: 1, name: 'a', change: 7 })
+    expect(numbered(opened)['change']).toBe(7)
+    const first = set(opened, 'b', 0)
+    expect(numbered(first)['change']).toBe(8)
+    expect(numbered(set(first, 'bc', 300))['change']).toBe(8)
+    const second = set(first, 'c', 5000)
+    expect([second.done.at(-1)?.number, numbered(second)['change']]).toEqual([9, 9])
+    expect(numbered(undo(second))['change']).toBe(8)
+    expect(numbered(undo(undo(second)))).toEqual(opened.document)
+    expect(numbered(redo(undo(second)))).toEqual(numbered(second))
+    expect(numbered(set(begun({ rootfall: 1 }), 'x', 0))['change']).toBe(1)
   })
 
   it('takes no step where nothing changes', () => {

@@ -60,8 +60,18 @@ function joined(history: History, step: Omit<Step, 'number'>): Omit<Step, 'numbe
   return { ...step, before: last.before, deed: { ...step.deed, from: last.deed.from } }
 }
 
+/** The number of the last change: that of the last step, else what the plan's file said. */
+export const changeOf = ({ document, done }: History): number => {
+  const said = document['change']
+  return done.at(-1)?.number ?? (typeof said === 'number' ? said : 0)
+}
+
+/** The document as it is judged, printed and saved: with the number of its last change. */
+export const numbered = (history: History): PlanDocument =>
+  history.done.length === 0 ? history.document : { ...history.document, change: changeOf(history) }
+
 function added(history: History, step: Omit<Step, 'number'>): History {
-  const number = (history.done.at(-1)?.number ?? 0) + 1
+  const number = changeOf(history) + 1
   return {
     document: placed(history.document, step.key, step.after),
     done: [...history.done, { ...step, number }].slice(-STEPS_KEPT),

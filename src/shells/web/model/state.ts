@@ -5,7 +5,7 @@ import { type Display, metric } from '../../../render/display.ts'
 import type { AskedViews, Inked, Picture } from '../picture.ts'
 import { firstWords } from '../words.ts'
 import { findingKey, type Told } from '../workers/protocol.ts'
-import { begun, type History } from './history.ts'
+import { begun, type History, numbered } from './history.ts'
 import type { PartId } from './parts.ts'
 import type { Kept } from './plans.ts'
 import type { Reason } from './reasons.ts'
@@ -66,7 +66,7 @@ export function createState(example: PlanDocument) {
   const display = createMemo<Display>(() => displayFor(firstWords(), settings().lengths, plan()), metric, {
     equals: (a, b) => JSON.stringify(a) === JSON.stringify(b),
   })
-  const document = createMemo(() => history().document)
+  const document = createMemo(() => numbered(history()))
   /** The document that is drawn whole: judging comes first, then sheet after sheet. */
   const [drawn, setDrawn] = createSignal<PlanDocument | null>(null)
   const stale = createMemo(() => evaluated()?.document !== document() || drawn() !== document())
