@@ -15,8 +15,8 @@ export interface Display {
   readonly tells?: Told
 }
 
-/** Gusts, heads of water, lengths and tins as a shop stocks them, and measures of what is bought and not made by tape. */
-export type Told = 'wind' | 'head' | 'stock' | 'bought'
+/** Gusts, heads of water, lengths and tins as a shop stocks them, measures of what is bought and not made by tape, marks. */
+export type Told = 'wind' | 'head' | 'stock' | 'bought' | 'mark'
 
 export const telling = (tells: Told, display: Display): Display => ({ ...display, tells })
 
@@ -179,6 +179,10 @@ function figures(low: number, high: number, text: (n: number) => string): string
   return a === b ? a : `${a}${EN_RULE}${b}`
 }
 
+/** Millimetres with one decimal where it says something. */
+export const markFigure = (length_m: number, { decimal }: Display): string =>
+  decimals(length_m * 1000, 1, decimal).replace(/[.,]0$/, '')
+
 /** A quantity for people, band and all. */
 export function show(q: Quantity, display: Display): Shown {
   const [low, high] = ends(q)
@@ -202,6 +206,8 @@ export function show(q: Quantity, display: Display): Shown {
     const text = (n: number) => (byTape ? inchFraction(n, display.inchParts).text : thousandths(n, display.decimal))
     return { figure: figures(low, high, text), unit: display.units['in'] ?? 'in' }
   }
+  if (unit === 'm' && display.tells === 'mark')
+    return { figure: figures(low, high, (n) => markFigure(n, display)), unit: display.units['mm'] ?? 'mm' }
   const style = styleOf(unit, largest, display)
   const listed = (edgeUnits[unit] ?? []).some((u) => u.spell.includes(style.unit))
   const text = (n: number) => decimals(listed ? inUnit(n, unit, style.unit) : n, style.digits, display.decimal)

@@ -1,5 +1,6 @@
+import type { TapeMarks } from '../disciplines/build/index.ts'
 import { type Quantity, quantity } from '../kernel/units.ts'
-import { type Display, inchFraction, shownText, thousandths } from './display.ts'
+import { type Display, inchFraction, show, shownText, telling, thousandths } from './display.ts'
 import { fill } from './words/fill.ts'
 import type { Words } from './words/words.ts'
 
@@ -31,9 +32,16 @@ export function finerThanTape(length_m: number, display: Display): string | null
 /** Holes that may be a little larger or smaller: by the tape where inches are meant. */
 const ROUGH: ReadonlySet<string> = new Set(['starter', 'mesh'])
 
+/** Running marks in one list, their unit once: the figures of the sheets and of the page. */
+function marksText({ marks_m }: TapeMarks, display: Display): string {
+  const told = marks_m.map((m) => show(quantity(m, 'm'), telling('mark', display)))
+  return `${told.map((t) => t.figure).join(display.decimal === ',' ? '; ' : ', ')} ${told.at(-1)?.unit ?? ''}`
+}
+
 /** Slots of steps that the trade tells in a way of its own; null for others. */
 export function tradeSlot(key: string, slot: unknown, words: Words, display: Display): string | null {
   if (typeof slot !== 'object' || slot === null) return null
+  if ('marks_m' in slot) return marksText(slot as TapeMarks, display)
   if (key === 'plumb' && 'value' in slot) return slopeText(Number(slot.value), words, display)
   if (!ROUGH.has(key) || display.lengths === 'mm' || !('drilled' in slot)) return null
   return shownText(slot.drilled as Quantity, display)

@@ -103,13 +103,15 @@ describe('plan of work', () => {
 const layoutOf = (perRing: number, rings: number, columns: number, lines: number): LayoutFacts =>
   ({
     sites: Array.from({ length: perRing * rings }, (_, i) => ({ number: i + 1 })),
-    lines: Array.from({ length: lines }, (_, i) => ({ number: i + 1, marks: [] })),
+    lines: Array.from({ length: lines }, (_, i) => ({
+      number: i + 1,
+      arc: { exact_m: 0, marked_m: 0, error_m: 0 },
+      marks: [],
+    })),
     plants: perRing * rings * columns,
     datum: 'foot',
     firstMark_m: 0.49,
     lastMark_m: 1.75,
-    lineSpacing_m: 0.0576,
-    linePitch_m: 0.36,
   }) as unknown as LayoutFacts
 
 function built(

@@ -2,7 +2,7 @@ import { isKnown, type Known } from '../../plan/known.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { criticalPath, earliestStarts, oneBuilder, type Task, type Timed } from './equations.ts'
 import { type BuildNeighbours, type Situation, situation } from './situation.ts'
-import { type BuildSlots, buildSlots } from './slots.ts'
+import { type BuildSlots, buildSlots, type TapeMarks } from './slots.ts'
 import type { Need, Step, StepId } from './step.ts'
 import { marking, preparing } from './steps-pipe.ts'
 import { siteSteps } from './steps-sites.ts'
@@ -11,7 +11,7 @@ import { testing } from './steps-test.ts'
 import { type JointWaits, jointWaits } from './waits.ts'
 
 export { topHeight } from './situation.ts'
-export type { BuildNeighbours, BuildSlots, JointWaits, Need, Situation, Step, StepId, Timed }
+export type { BuildNeighbours, BuildSlots, JointWaits, Need, Situation, Step, StepId, TapeMarks, Timed }
 
 export interface BuildFacts {
   /** In an order in which each comes after all that it needs. */

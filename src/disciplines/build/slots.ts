@@ -15,7 +15,12 @@ import type { Situation } from './situation.ts'
 import { BASE_LEVEL_m } from './steps-stand.ts'
 import type { JointWaits } from './waits.ts'
 
-export type BuildSlots = Readonly<Record<string, Slot | null>>
+/** Marks along one tape, all from its hook, so that nobody adds up a rounded step. */
+export interface TapeMarks {
+  readonly marks_m: readonly number[]
+}
+
+export type BuildSlots = Readonly<Record<string, Slot | TapeMarks | null>>
 
 const known = (value: number | null | undefined, unit: Unit): Quantity | null =>
   value === null || value === undefined ? null : quantity(value, unit)
@@ -37,12 +42,11 @@ function pipeSlots({ plan, layout, templates, columns }: Situation): BuildSlots 
     columnLength: known(column?.length_m, 'm'),
     columns,
     lines: layout.lines.length,
-    lineSpacing: known(layout.lineSpacing_m, 'm'),
+    linesOnTape: { marks_m: layout.lines.map((l) => l.arc.marked_m) },
     datum: layout.datum,
     firstMark: known(layout.firstMark_m, 'm'),
-    firstOnTape: known(line?.marks[0]?.marked_m, 'm'),
+    sitesOnTape: line === undefined ? null : { marks_m: line.marks.map((m) => m.marked_m) },
     lastMark: known(layout.lastMark_m, 'm'),
-    linePitch: known(layout.linePitch_m, 'm'),
     sitesEach: layout.sites.length,
     sites: layout.plants,
   }

@@ -54,7 +54,7 @@ export function endView(g: Given, withLines: boolean): Drawing {
               ...leader({
                 to: at(step / 2, R + 8),
                 elbow: [R * 0.85, R + 11],
-                lines: [`${g.sheet.size(layout.lineSpacing_m)} ${g.sheet.unit}`],
+                lines: [g.sheet.length(layout.lines[1]!.arc.marked_m)],
                 end: 'arrow',
               }),
             ]

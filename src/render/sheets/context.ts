@@ -2,7 +2,7 @@ import type { Facts } from '../../evaluate.ts'
 import type { Finding } from '../../findings/finding.ts'
 import { type Quantity, quantity } from '../../kernel/units.ts'
 import type { Plan } from '../../plan/plan.ts'
-import { type Display, decimals, inchFraction, shownText, telling, thousandths } from '../display.ts'
+import { type Display, decimals, inchFraction, markFigure, shownText, telling, thousandths } from '../display.ts'
 import type { Drawing } from '../drawing/primitives.ts'
 import { type Areas, areas, type PaperName } from '../paper/size.ts'
 import { withinInches } from '../tape.ts'
@@ -97,7 +97,7 @@ export type Drafted =
 /** Millimetres with one decimal where it says something, or inches to the owner's mark. */
 export function figureOf(length_m: number, display: Display): string {
   if (display.lengths === 'in') return inchFraction(length_m, display.inchParts).text
-  return decimals(length_m * 1000, 1, display.decimal).replace(/[.,]0$/, '')
+  return markFigure(length_m, display)
 }
 
 const trimmed = (figure: string): string => figure.replace(/([.,]\d*?)0+$/, '$1').replace(/[.,]$/, '')

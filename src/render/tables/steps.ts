@@ -1,6 +1,6 @@
 import type { BuildFacts, Need, Step } from '../../disciplines/build/index.ts'
 import { quantity } from '../../kernel/units.ts'
-import { type Display, shownText } from '../display.ts'
+import { type Display, shownText, telling } from '../display.ts'
 import { drillText } from '../drill.ts'
 import { tradeSlot } from '../tape.ts'
 import { fill } from '../words/fill.ts'
@@ -45,9 +45,9 @@ export function slotTexts(facts: BuildFacts, words: Words, display: Display): Sl
       if (slot === null) return [key, BLANK]
       const own = tradeSlot(key, slot, words, display)
       if (own !== null) return [key, own]
-      if (typeof slot === 'object')
-        return [key, 'drilled' in slot ? drillText(slot.drilled, display) : shownText(slot, display)]
-      return [key, typeof slot === 'string' ? choiceName(slot, words) : figure(slot, display)]
+      if (typeof slot === 'object' && !('marks_m' in slot))
+        return [key, 'drilled' in slot ? drillText(slot.drilled, display) : shownText(slot, telling('mark', display))]
+      return [key, typeof slot === 'string' ? choiceName(slot, words) : figure(Number(slot), display)]
     }),
   )
 }

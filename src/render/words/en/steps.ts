@@ -57,11 +57,10 @@ const marking: Readonly<Record<string, string>> = {
   'saw-column': 'Saw the pipe to {columnLength}; columns in all: {columns}.',
   'saw-between-fittings': 'Saw the pieces of the cutting plan; try one between two fittings before you saw all.',
   'chamfer-column': 'File a chamfer of {chamfer} at {chamferAngle} on the outer edge.',
-  'step-arcs': 'Step off {lines} arcs of {lineSpacing} round the end of the pipe.',
+  'step-arcs': 'Mark the {lines} lines round the end of the pipe, each measured from line 1: {linesOnTape}.',
   'draw-lines-down': 'Lay an angle section along the pipe at each arc and draw the line down.',
   'hook-tape': 'Hook the tape over the {datum} end and leave it there for all marks.',
-  'mark-heights':
-    'Mark the first site of line 1 at {firstOnTape}, the next every {linePitch}; take each line’s marks from the sheet.',
+  'mark-heights': 'Mark the sites of line 1 at {sitesOnTape}; take each line’s marks from the sheet.',
   'number-sites': 'Write the number of the site beside each mark.',
   'arrow-up': 'Draw an arrow that points to the top.',
 }
@@ -205,7 +204,7 @@ const testing: Readonly<Record<string, string>> = {
 const tests: Readonly<Record<string, string>> = {
   bar: 'Each bar measures {min} to {max}.',
   closure: 'The ends of the wrap meet within {max}.',
-  'arc-closure': 'The last arc ends within {max} of the first mark.',
+  'arc-closure': 'One more arc after the last line ends within {max} of line 1.',
   'mark-height': 'Each mark lies within {max} of its number.',
   'stub-angle': 'Each stub stands within {max} of {angle}.',
   weeps: 'No joint weeps.',

@@ -58,11 +58,11 @@ const marking: Readonly<Record<string, string>> = {
   'saw-between-fittings':
     'Corte las piezas del plan de corte; pruebe una entre dos accesorios antes de cortarlas todas.',
   'chamfer-column': 'Lime un chaflán de {chamfer} a {chamferAngle} en el borde exterior.',
-  'step-arcs': 'Lleve {lines} arcos de {lineSpacing} alrededor del extremo del tubo.',
+  'step-arcs':
+    'Marque las {lines} líneas alrededor del extremo del tubo, cada una medida desde la línea 1: {linesOnTape}.',
   'draw-lines-down': 'Apoye un perfil angular a lo largo del tubo en cada arco y trace la línea.',
   'hook-tape': 'Enganche la cinta por un extremo, {datum}, y déjela ahí para todas las marcas.',
-  'mark-heights':
-    'Marque el primer puesto de la línea 1 a {firstOnTape}, el siguiente cada {linePitch}; tome de la hoja las marcas de cada línea.',
+  'mark-heights': 'Marque los puestos de la línea 1 a {sitesOnTape}; tome de la hoja las marcas de cada línea.',
   'number-sites': 'Escriba junto a cada marca el número del puesto.',
   'arrow-up': 'Dibuje una flecha que apunte hacia arriba.',
 }
@@ -209,7 +209,7 @@ const testing: Readonly<Record<string, string>> = {
 const tests: Readonly<Record<string, string>> = {
   bar: 'Cada barra mide de {min} a {max}.',
   closure: 'Los extremos de la envoltura se encuentran dentro de {max}.',
-  'arc-closure': 'El último arco acaba dentro de {max} de la primera marca.',
+  'arc-closure': 'Un arco más tras la última línea acaba a {max} como máximo de la línea 1.',
   'mark-height': 'Cada marca está dentro de {max} de su número.',
   'stub-angle': 'Cada brazo está dentro de {max} de {angle}.',
   weeps: 'Ninguna unión rezuma.',

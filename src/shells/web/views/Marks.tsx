@@ -1,13 +1,17 @@
 import { For } from 'solid-js'
 import type { LayoutFacts } from '../../../disciplines/layout/index.ts'
 import { quantity } from '../../../kernel/units.ts'
+import { show, telling } from '../../../render/display.ts'
 import { ofFact } from '../model/reasons.ts'
 import { say } from '../words.ts'
+import { useBench } from './bench.tsx'
 import { Figure } from './Figure.tsx'
 import { Numbered, NumberTable } from './Grid.tsx'
 
 /** Marks of every line, counted from one end of the pipe. */
 export function Marks(props: { readonly layout: LayoutFacts }) {
+  const bench = useBench()
+  const mark = (marked_m: number) => show(quantity(marked_m, 'm'), telling('mark', bench.display()))
   return (
     <section>
       <h2>{say('marks')}</h2>
@@ -30,12 +34,10 @@ export function Marks(props: { readonly layout: LayoutFacts }) {
                   <Numbered text={String(line.number)} why={ofFact('layout/lines')} />
                 </th>
                 <td>
-                  <Figure of={quantity(line.arc.marked_m, 'm')} why={ofFact('layout/lines')} />
+                  <Figure of={mark(line.arc.marked_m)} why={ofFact('layout/lines')} />
                 </td>
                 <td class="run">
-                  <For each={line.marks}>
-                    {(mark) => <Figure of={quantity(mark.marked_m, 'm')} why={ofFact('layout/marks')} />}
-                  </For>
+                  <For each={line.marks}>{(m) => <Figure of={mark(m.marked_m)} why={ofFact('layout/marks')} />}</For>
                 </td>
               </tr>
             )}
