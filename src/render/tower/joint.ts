@@ -115,8 +115,8 @@ function at(input: JointInput, scale: number): Sketch {
   }
 }
 
-/** A detail may stand between the scales of whole sheets. */
-const JOINT_SERIES = [1, 1.5, ...SERIES.slice(1)] as const
+/** A detail may stand between the scales of whole sheets: a third, a quarter and a sixth are workshop scales too. */
+const JOINT_SERIES = [1, 1.5, 2, 2.5, 3, 4, 5, 6, ...SERIES.filter((n) => n > 6)] as const
 
 /** A section through a stub as large as the room allows. */
 export function jointSketch(input: JointInput): Sketch | null {

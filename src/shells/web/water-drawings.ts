@@ -75,7 +75,7 @@ const wetting = sheetOf('chart-wetting', ['column'], (e, { room_mm }, width_mm) 
   if (facts === null || layout === null) return null
   const high = scaleFor(layout.columnLength_m, room_mm * 0.9)
   const scale = Math.max(high, scaleFor(layout.circumference_m, Math.max(20, width_mm - KEY_mm)))
-  return sketch(wettingMapView({ facts, layout, at: 'worst', words: words().waterPath, ratio: 1000 / scale }), scale)
+  return sketch(wettingMapView({ facts, layout, at: 'asDrawn', words: words().waterPath, ratio: 1000 / scale }), scale)
 })
 
 const tipping = sheetOf('chart-tipping', ['place', 'drain'], (e, { display }, width_mm) => {

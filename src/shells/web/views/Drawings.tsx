@@ -1,7 +1,7 @@
 import { createMemo, createSignal, For, Show } from 'solid-js'
 import type { SketchFigure } from '../../../render/tower/sketch.ts'
 import { type PartId, parts } from '../model/parts.ts'
-import type { Picture } from '../picture.ts'
+import type { Inked, Picture } from '../picture.ts'
 import { say } from '../words.ts'
 import { lateView } from './arriving.ts'
 import { useBench } from './bench.tsx'
@@ -52,6 +52,10 @@ function Scale(props: { readonly of: number }) {
   )
 }
 
+/** Whether a held change draws anything over a sheet. */
+const drawnOver = (over: Inked | undefined): boolean =>
+  over !== undefined && (over.strokes.length > 0 || over.letters !== '')
+
 function Sheet(props: { readonly id: string }) {
   const bench = useBench()
   const [edited, setEdited] = createSignal<SketchFigure | null>(null)
@@ -78,6 +82,11 @@ function Sheet(props: { readonly id: string }) {
                   </span>
                 )}
               </For>
+              <Show when={drawnOver(ghost())}>
+                <span class="src over-it" role="status">
+                  {say('with-change')}
+                </span>
+              </Show>
             </figcaption>
             <div class="paper">
               {/* biome-ignore lint/a11y: its figures are controls with names; every part can be chosen on the loop, in tab order */}

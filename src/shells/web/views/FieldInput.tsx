@@ -32,6 +32,8 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
   const [typed, setTyped] = createSignal(shown(value()))
   const [issues, setIssues] = createSignal<readonly Issue[]>([])
   const [touched, setTouched] = createSignal(false)
+  /** A figure just typed is read back; one that stood there was read long ago. */
+  const [fresh, setFresh] = createSignal(false)
   createEffect(on(value, (v) => setTyped(shown(v))))
   const field = () => fieldAt(props.path)!
   const kept = () => (bench.evaluated()?.issues ?? []).filter((i) => i.at === props.path)
@@ -43,7 +45,9 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
     }
     const entry = entryOf(field(), props.path, typed(), value())
     setIssues(entry.issues)
-    if (entry.issues.length === 0) bench.set(props.path, entry.value)
+    if (entry.issues.length > 0) return
+    setFresh(true)
+    bench.set(props.path, entry.value)
   }
   const onKeyDown = (e: KeyboardEvent): void => {
     if (e.key === 'Enter') commit()
@@ -88,7 +92,7 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
           {late()?.issueSentences(wrong())}
         </span>
       </Show>
-      <ReadBack path={props.path} text={wrong().length > 0 ? null : value()} />
+      <ReadBack path={props.path} text={wrong().length > 0 || !fresh() ? null : value()} />
     </span>
   )
 }
