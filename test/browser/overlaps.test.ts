@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import balcony from '../../examples/balcony.plan.json' with { type: 'json' }
-import { drafted } from '../../src/shells/web/model/new-plan.ts'
+import { drafted } from '../../src/shells/web/model/draft.ts'
 import { adjustedPlan } from '../../src/shells/web/workers/adjust.ts'
 import { measure } from './overlaps.ts'
 import { launched, opened, served, watched } from './workbench.ts'
@@ -15,7 +15,9 @@ beforeAll(async () => {
 afterAll(() => browser.close())
 
 const pump = { name: '', maxHead: '2.2 m', maxFlow: '1800 L/h', power: '35 W' }
-const answers = { setting: 'balcony', crops: ['lettuce'], height: '2.5 m', pipe: '', pump }
+const answers = {
+  ...{ setting: 'balcony', open: true, crops: ['lettuce'], height: '2.5 m', towers: '1', pipe: '', pump, name: '' },
+}
 
 const example = (name: string): string =>
   readFileSync(join(import.meta.dirname, `../../examples/${name}.plan.json`), 'utf8')

@@ -93,4 +93,6 @@ export interface Words {
   readonly standCharts: StandChartWords
   readonly sensitivity: SensitivityWords
   readonly feedViews: FeedViewWords
+  /** What was chosen in a plan that was drawn from answers, and what is asked before. */
+  readonly beginning: Readonly<Record<string, string>>
 }

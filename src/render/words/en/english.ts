@@ -1,4 +1,5 @@
 import type { FindingWords, Words } from '../words.ts'
+import { beginning } from './beginning.ts'
 import { cautions } from './cautions.ts'
 import { csvWords } from './csv.ts'
 import { feedPhrases } from './feed-phrases.ts'
@@ -62,4 +63,5 @@ export const english: Words = {
   standCharts: standChartWords,
   sensitivity: sensitivityWords,
   feedViews: feedViewWords,
+  beginning,
 }

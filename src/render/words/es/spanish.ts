@@ -1,6 +1,7 @@
 import type { FindingWords, Words } from '../words.ts'
 import { aboutTower } from './about-tower.ts'
 import { aboutWater } from './about-water.ts'
+import { beginning } from './beginning.ts'
 import { cautions } from './cautions.ts'
 import { chemicals } from './chemicals.ts'
 import { choices } from './choices.ts'
@@ -67,4 +68,5 @@ export const spanish: Words = {
   standCharts: standChartWords,
   sensitivity: sensitivityWords,
   feedViews: feedViewWords,
+  beginning,
 }

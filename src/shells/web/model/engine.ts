@@ -5,7 +5,7 @@ import { tongue } from '../language.ts'
 import type { AskedViews, Change, Inked, Picture } from '../picture.ts'
 import type { Answer, Ask, Told } from '../workers/protocol.ts'
 import type { TypedReadings } from '../workers/typed-readings.ts'
-import type { Adjusted } from './new-plan.ts'
+import type { Draft } from './draft.ts'
 
 const address = (): URL => new URL('assets/engine.js', document.baseURI)
 
@@ -122,11 +122,11 @@ export function searcher(): {
 }
 
 /** A drafted plan changed in a worker until it holds as far as it can. */
-export const adjustedInWorker = (plan: PlanDocument): Promise<Adjusted> =>
+export const adjustedInWorker = (draft: Draft): Promise<Draft> =>
   new Promise((done) => {
     const engine = worker((answer) => {
       engine.terminate()
-      done(answer.kind === 'adjusted' ? answer : { document: plan, made: [] })
+      done(answer.kind === 'adjusted' ? answer.draft : draft)
     })
-    engine.postMessage({ task: 0, kind: 'adjust', document: plan } satisfies Ask)
+    engine.postMessage({ task: 0, kind: 'adjust', draft } satisfies Ask)
   })

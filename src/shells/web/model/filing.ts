@@ -1,5 +1,6 @@
 import { batch } from 'solid-js'
 import type { PlanDocument } from '../../../plan/plan.ts'
+import type { Chosen } from './chosen.ts'
 import { begun, type History, numbered, withDocument } from './history.ts'
 import { recalled, remember } from './journal.ts'
 import { freshId, type Listed, listPlans, readPlan, savePlan } from './plans.ts'
@@ -77,6 +78,7 @@ function show(s: State, next: Shown): void {
     s.setGhost(null)
     s.setSlip(null)
     s.setPanel(null)
+    s.setLanded(false)
   })
 }
 
@@ -100,9 +102,12 @@ export function createOpening(s: State, saving: Saving) {
     return true
   }
 
-  const takeUp = async (document: PlanDocument, keep: boolean): Promise<void> => {
+  const takeUp = async (document: PlanDocument, keep: boolean, beginning: readonly Chosen[] = []): Promise<void> => {
     await saving.settle()
-    show(s, { id: null, revision: null, history: begun(document), saved: { kind: 'example' } })
+    batch(() => {
+      show(s, { id: null, revision: null, history: begun(document, beginning), saved: { kind: 'example' } })
+      s.setLanded(beginning.length > 0)
+    })
     if (keep) saving.soon()
   }
 

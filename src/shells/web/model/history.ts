@@ -2,6 +2,7 @@ import { withRemedy } from '../../../findings/apply.ts'
 import type { Remedy } from '../../../findings/finding.ts'
 import { withValue } from '../../../plan/patch.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
+import type { Chosen } from './chosen.ts'
 
 /** What a person did, as data; the sentence is made in the words. */
 export type Deed =
@@ -30,12 +31,19 @@ export interface History {
   readonly document: PlanDocument
   readonly done: readonly Step[]
   readonly undone: readonly Step[]
+  /** What the program chose in a plan that it drew from answers. */
+  readonly beginning?: readonly Chosen[]
 }
 
 /** Steps kept; the oldest are forgotten beyond them. */
 export const STEPS_KEPT = 500
 
-export const begun = (document: PlanDocument): History => ({ document, done: [], undone: [] })
+export const begun = (document: PlanDocument, beginning: readonly Chosen[] = []): History => ({
+  document,
+  done: [],
+  undone: [],
+  ...(beginning.length === 0 ? {} : { beginning }),
+})
 
 const without = (document: PlanDocument, key: string): PlanDocument =>
   Object.fromEntries(Object.entries(document).filter(([k]) => k !== key))
@@ -73,6 +81,7 @@ export const numbered = (history: History): PlanDocument =>
 function added(history: History, step: Omit<Step, 'number'>): History {
   const number = changeOf(history) + 1
   return {
+    ...history,
     document: placed(history.document, step.key, step.after),
     done: [...history.done, { ...step, number }].slice(-STEPS_KEPT),
     undone: [],
@@ -137,6 +146,7 @@ export function undo(history: History): History {
   const step = history.done.at(-1)
   if (!step) return history
   return {
+    ...history,
     document: placed(history.document, step.key, step.before),
     done: history.done.slice(0, -1),
     undone: [...history.undone, step],
@@ -147,6 +157,7 @@ export function redo(history: History): History {
   const step = history.undone.at(-1)
   if (!step) return history
   return {
+    ...history,
     document: placed(history.document, step.key, step.after),
     done: [...history.done, step],
     undone: history.undone.slice(0, -1),

@@ -1,17 +1,16 @@
-import { withRemedy } from '../../../findings/apply.ts'
-import type { Finding, Remedy, Verdict } from '../../../findings/finding.ts'
-import { readQuantity } from '../../../kernel/quantity-text.ts'
+import { cropFacts } from '../../../disciplines/nutrients/crop-strength.ts'
 import type { Issue } from '../../../plan/issue.ts'
 import { readField } from '../../../plan/parse.ts'
-import { valueAt, withValue } from '../../../plan/patch.ts'
-import type { PlanDocument } from '../../../plan/plan.ts'
 import { fieldAt } from './fields.ts'
 
 /** Answers of the five questions; quantities as typed. */
 export interface Answers {
   readonly setting: string
+  /** Under the open sky, where the kind of place does not settle it. */
+  readonly open: boolean
   readonly crops: readonly string[]
   readonly height: string
+  readonly towers: string
   readonly pipe: string
   readonly pump: {
     readonly name: string
@@ -19,28 +18,45 @@ export interface Answers {
     readonly maxFlow: string
     readonly power: string
   } | null
+  /** As the grower calls it; empty where nobody said. */
+  readonly name: string
+}
+
+/** Places that may lie in a yard or in a room: it is asked, beginning with the more usual. */
+export const eitherWay: Readonly<Record<string, boolean>> = {
+  school: true,
+  'care home': false,
+  'community kitchen': false,
 }
 
 /** The figures of a pump's box, in the order in which they are asked for. */
 export const pumpFigures = ['maxHead', 'maxFlow', 'power'] as const
 
+const asCount = (text: string): unknown => (/^\d+$/.test(text.trim()) ? Number(text) : text.trim())
+
 /** The places of the plan that a question fills, with what was answered; a figure left empty is not told. */
 export function told(question: number, answers: Answers): readonly (readonly [path: string, value: unknown])[] {
-  const { setting, crops, height, pipe, pump } = answers
+  const { setting, crops, height, towers, pipe, pump, name } = answers
   switch (question) {
     case 1:
       return [['place/setting', setting]]
     case 2:
       return crops.map((crop, i) => [`crops/${i}/crop`, crop] as const)
     case 3:
-      return [['place/ceiling', height]]
+      return [
+        ['place/ceiling', height],
+        ['towers/count', asCount(towers)],
+      ]
     case 4:
       return pipe.trim() === '' ? [] : [['column/pipe', pipe.trim()]]
     default:
-      return pumpFigures.flatMap((key) => {
-        const text = pump?.[key].trim() ?? ''
-        return text === '' ? [] : [[`pump/${key}`, text] as const]
-      })
+      return [
+        ...(name.trim() === '' ? [] : [['name', name.trim()] as const]),
+        ...pumpFigures.flatMap((key) => {
+          const text = pump?.[key].trim() ?? ''
+          return text === '' ? [] : [[`pump/${key}`, text] as const]
+        }),
+      ]
   }
 }
 
@@ -49,6 +65,30 @@ export const offered = [
   ...['lettuce', 'basil', 'spinach', 'pak choi', 'chard'],
   ...['coriander', 'parsley', 'strawberry', 'mint', 'rocket'],
 ] as const
+
+/** Crops that cannot share one tank: the two at odds, and the most of them that one strength suits. */
+export interface Apart {
+  readonly strongest: string
+  readonly weakest: string
+  /** Least strength of the one, and most of the other. */
+  readonly least_S_m: number
+  readonly most_S_m: number
+  readonly together: readonly string[]
+  readonly rest: readonly string[]
+}
+
+/** What keeps the crops from sharing a tank; null where they do. */
+export function cropsApart(crops: readonly string[]): Apart | null {
+  const facts = cropFacts({ crops: crops.map((crop) => ({ crop })) })
+  const { shared_S_m: shared, strongest, weakest } = facts
+  if (shared === null || shared.low <= shared.high || strongest === null || weakest === null) return null
+  const suited = facts.crops.map(({ conductivity_S_m: { low: at } }) =>
+    facts.crops.filter(({ conductivity_S_m: { low, high } }) => low <= at && at <= high).map(({ crop }) => crop),
+  )
+  const together = suited.reduce((a, b) => (b.length > a.length ? b : a))
+  const rest = facts.crops.map(({ crop }) => crop).filter((crop) => !together.includes(crop))
+  return { strongest, weakest, least_S_m: shared.low, most_S_m: shared.high, together, rest }
+}
 
 /** What is wrong with the answer to a question, as the field of the plan itself would say it. */
 export function answerIssues(question: number, answers: Answers): readonly Issue[] {
@@ -61,101 +101,4 @@ export function answerIssues(question: number, answers: Answers): readonly Issue
     readField({ issues }, field, value, path)
   }
   return issues
-}
-
-const OUTDOORS: readonly string[] = ['balcony', 'garden', 'courtyard']
-
-/** A tower of this height stands under the sky of the answer: fewer rings where it is low, and a riser as much shorter. */
-function lowered(plan: PlanDocument, height: string): PlanDocument {
-  const metres = (path: string): number | null => {
-    const text = valueAt(plan, path)
-    const read = typeof text === 'string' ? readQuantity(text, 'm') : null
-    return read?.ok ? read.value : null
-  }
-  const ceiling = readQuantity(height, 'm')
-  const [length, pitch] = [metres('column/length'), metres('column/sites/pitch')]
-  const rings = valueAt(plan, 'column/sites/rings')
-  if (!ceiling.ok || length === null || pitch === null || typeof rings !== 'number') return plan
-  const over = length + LIFT_OUT_m - ceiling.value
-  const fewer = Math.min(rings - 1, Math.max(0, Math.ceil(over / pitch)))
-  if (fewer === 0) return plan
-  const shorter = (path: string): readonly (readonly [string, unknown])[] => {
-    const m = metres(path)
-    return m === null ? [] : [[path, `${Math.round((m - fewer * pitch) * 1000)} mm`]]
-  }
-  const puts = [
-    ['column/sites/rings', rings - fewer] as const,
-    ...shorter('column/length'),
-    ...shorter('riser/length'),
-    ...shorter('riser/outletHeight'),
-  ]
-  return puts.reduce<PlanDocument>((p, [path, value]) => withValue(p, path, value), plan)
-}
-
-/** Room over the column in which the distributor is lifted out. */
-const LIFT_OUT_m = 0.35
-
-/** Most wind that a sheltered place in a town is planned for; indoors there is none. */
-const GUST = '20 m/s'
-
-/** The plan of a common tower with the answers put in; the rest is the example's, to be measured and changed. */
-export function drafted(example: PlanDocument, answers: Answers, name: string): PlanDocument {
-  const puts: readonly (readonly [string, unknown])[] = [
-    ['name', name],
-    ['note', ''],
-    ['change', 0],
-    [
-      'place',
-      {
-        setting: answers.setting,
-        ceiling: answers.height,
-        ...(OUTDOORS.includes(answers.setting) ? { gust: GUST } : {}),
-        walkRound: '0.6 m',
-      },
-    ],
-    ['crops', answers.crops.map((crop) => ({ crop }))],
-    ...told(4, answers),
-    ['pump', answers.pump === null ? {} : { name: answers.pump.name, supply: 'mains', minimumDepth: '40 mm' }],
-    ...told(5, answers),
-  ]
-  const base = Object.fromEntries(
-    Object.entries(example).filter(([key]) => !['measured', 'water', 'prices'].includes(key)),
-  )
-  const plan = puts.reduce<PlanDocument>((p, [path, value]) => withValue(p, path, value), base)
-  return lowered(plan, answers.height)
-}
-
-const weight: Readonly<Record<Verdict, number>> = { fail: 100, watch: 1, unknown: 0, pass: 0 }
-const ROUNDS = 12
-
-const burden = (findings: readonly Finding[]): number => findings.reduce((sum, f) => sum + weight[f.verdict], 0)
-
-/** One change that was made so that the tower holds. */
-export interface Adjusted {
-  readonly document: PlanDocument
-  readonly made: readonly Remedy[]
-}
-
-/**
- * Applies proved remedies, worst finding first, until nothing fails that one change can cure. `proved` gives the
- * findings with their remedies.
- */
-export function adjusted(
-  document: PlanDocument,
-  proved: (document: PlanDocument) => readonly Finding[],
-  told: (round: number, of: number) => void = () => undefined,
-): Adjusted {
-  const made: Remedy[] = []
-  let plan = document
-  for (let round = 0; round < ROUNDS; round++) {
-    told(round, ROUNDS)
-    const findings = proved(plan)
-    const next = findings.find((f) => f.verdict === 'fail' && f.remedies.length > 0)?.remedies[0]
-    if (!next) break
-    const changed = withRemedy(plan, next)
-    made.push(next)
-    plan = changed
-    if (burden(findings) === 0) break
-  }
-  return { document: plan, made }
 }

@@ -60,6 +60,8 @@ export function createState(example: PlanDocument) {
   const [act, setAct] = createSignal<Act>('draw')
   const [panel, setPanel] = createSignal<Panel | null>(null)
   const [refused, setRefused] = createSignal('')
+  /** Whether a plan was drawn from answers just now, and nobody has put away yet what was chosen in it. */
+  const [landed, setLanded] = createSignal(false)
   const [settings, setSettings] = kept()
   const findings = createMemo(() => new Map((evaluated()?.findings ?? []).map((f) => [findingKey(f), f])))
   const plan = (): Plan | null => evaluated()?.plan ?? null
@@ -96,7 +98,7 @@ export function createState(example: PlanDocument) {
     ...{ remedies, setRemedies, searching, setSearching, order, setOrder },
     ...{ part, setPart, front, setFront, open, setOpen },
     ...{ ghost, setGhost, slip, setSlip, wanted, setWanted, act, setAct, panel, setPanel, settings, findings, display },
-    ...{ refused, setRefused },
+    ...{ refused, setRefused, landed, setLanded },
     setSettings: (change: Partial<ReturnType<typeof settings>>) => setSettings({ ...settings(), ...change }),
   }
 }

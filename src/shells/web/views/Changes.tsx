@@ -6,6 +6,7 @@ import { words } from '../language.ts'
 import { fieldAt } from '../model/fields.ts'
 import type { Deed, Step } from '../model/history.ts'
 import { label, say } from '../words.ts'
+import { Beginning } from './Begun.tsx'
 import { useBench } from './bench.tsx'
 import { PanelFrame } from './PanelFrame.tsx'
 
@@ -64,6 +65,7 @@ export function Changes() {
           </For>
         </ol>
       </Show>
+      <Show when={bench.history().beginning}>{(chosen) => <Beginning chosen={chosen()} />}</Show>
     </PanelFrame>
   )
 }

@@ -14,6 +14,7 @@ import { Loop } from './Loop.tsx'
 
 const Make = lateView((l) => l.Make)
 const Tend = lateView((l) => l.Tend)
+const Begun = lateView((l) => l.Begun)
 const Panels = lateView((l) => l.Panels)
 const Slip = lateView((l) => l.Slip)
 
@@ -106,6 +107,7 @@ export function Page(props: { readonly bench: Workbench }) {
         </Switch>
         <div class="words" id="words" tabindex="-1">
           <Show when={bench.panel() === null} fallback={<Panels />}>
+            <Begun />
             <Findings />
             <Fields />
           </Show>

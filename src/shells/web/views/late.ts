@@ -1,5 +1,6 @@
 // Everything that is not on the first screen; fetched as one once that is painted.
 export { issueSentences } from '../model/issues.ts'
+export { Begun } from './Begun.tsx'
 export { Make } from './Make.tsx'
 export { namesFor } from './names.ts'
 export { Panels } from './Panels.tsx'

@@ -1,20 +1,97 @@
+import { pumpsToBuy } from '../../../disciplines/hydraulics/index.ts'
 import { evaluate, proofOf } from '../../../evaluate.ts'
+import { withRemedy } from '../../../findings/apply.ts'
+import type { Finding, Remedy } from '../../../findings/finding.ts'
+import { quantity } from '../../../kernel/units.ts'
 import { parsePlan } from '../../../plan/document.ts'
+import { isKnown } from '../../../plan/known.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
-import { type Adjusted, adjusted } from '../model/new-plan.ts'
+import { type Chosen, chosen } from '../model/chosen.ts'
+import type { Draft } from '../model/draft.ts'
 
 export const judged = (document: PlanDocument) => evaluate(parsePlan(document).plan).findings
 
-/** A plan changed until nothing fails that a proved change can cure; only what fails is searched, worst first. */
-export function adjustedPlan(document: PlanDocument): Adjusted {
-  const proved = (plan: PlanDocument) => {
-    const { findings, curesOf } = proofOf(plan)
-    const first = findings.filter((f) => f.verdict === 'fail' && f.levers.length > 0)
-    for (const target of first) {
-      const remedies = curesOf(target)
-      if (remedies.length > 0) return findings.map((f) => (f === target ? { ...f, remedies } : f))
+const ROUNDS = 12
+
+/** Boxes of pumps are told apart by these: a tenth of a metre, a hundred litres an hour. */
+const HEAD_STEP_m = 0.1
+const FLOW_STEP_m3_s = 0.1 / 3600
+
+/** Fixing the tower to a wall, weighing it down: nobody but the grower can say that it will be done. */
+const grower = (path: string): boolean => path.startsWith('column/base/')
+
+const settings = (r: Remedy) => [r, ...r.with]
+
+/** What is the grower's to do is left open; of two that do the same the first is made. */
+const ours = (remedies: readonly Remedy[]): Remedy | undefined =>
+  remedies.find((r) => !settings(r).some(({ set }) => grower(set)))
+
+/** Whether a finding asks first for something that only the grower can do. */
+const standing = (f: Finding): boolean => /^structure\/|^build\/strap$/.test(f.id)
+
+/** Everything that fails and asks for a hold, in one sentence, with a strap that would do. */
+function tie(document: PlanDocument, failing: readonly Finding[]): readonly Chosen[] {
+  const stands = failing.filter(standing)
+  if (stands.length === 0) return []
+  const { curesOf } = proofOf(document)
+  for (const f of stands) {
+    for (const r of curesOf(f)) {
+      const of = (path: string) => settings(r).find(({ set }) => set === path)?.to
+      const [load, height] = [of('column/base/strapLoad'), of('column/base/strapHeight')]
+      if (typeof load === 'string' && typeof height === 'string') return [chosen('tie', { load, height })]
     }
-    return first
   }
-  return adjusted(document, proved)
+  return [chosen('tie-open')]
+}
+
+/** What any pump must bring, where none is named. */
+function pumpAsked(document: PlanDocument): readonly Chosen[] {
+  const { plan } = parsePlan(document)
+  const { facts } = evaluate(plan)
+  const { lift, tubes, water } = facts.hydraulics
+  const wanted_m3_s = plan.riser?.neededFlow_m3_s
+  if (plan.pump?.maxHead_m !== undefined && plan.pump.maxFlow_m3_s !== undefined) return []
+  if (!isKnown(lift) || !isKnown(tubes) || wanted_m3_s === undefined) return [chosen('pump-open')]
+  const [least] = pumpsToBuy({ lift: lift.known, tubes: tubes.known, water }, wanted_m3_s)
+  if (least === undefined) return [chosen('pump-open')]
+  const up = (value: number, step: number) => Math.ceil(value / step) * step
+  const [head, flow] = [up(least.head_m, HEAD_STEP_m), up(least.flow_m3_s, FLOW_STEP_m3_s)]
+  return [chosen('pump-any', { head: quantity(head, 'm'), flow: quantity(flow, 'm3_s') })]
+}
+
+const apart = ({ slots }: Finding): Chosen =>
+  chosen('crops-apart', { strongest: String(slots['strongest']), weakest: String(slots['weakest']) })
+
+/** What still fails, each told once. */
+function open(document: PlanDocument): readonly Chosen[] {
+  const failing = judged(document).filter((f) => f.verdict === 'fail')
+  const rest = failing.filter((f) => !standing(f))
+  return [
+    ...tie(document, failing),
+    ...rest.map((f): Chosen => (f.id === 'nutrients/crops-together' ? apart(f) : { kind: 'fails', finding: f.id })),
+  ]
+}
+
+/**
+ * A draft changed by proved remedies, worst finding first, until nothing fails that a change of ours can cure; with all
+ * that was chosen, made or left open on the way.
+ */
+export function adjustedPlan(draft: Draft): Draft {
+  const made: Chosen[] = []
+  let plan = draft.document
+  for (let round = 0; round < ROUNDS; round++) {
+    const { findings, curesOf } = proofOf(plan)
+    const failing = findings.filter((f) => f.verdict === 'fail' && f.levers.length > 0 && !standing(f))
+    let next: { readonly id: string; readonly cure: Remedy } | null = null
+    for (const f of failing) {
+      const cure = ours(curesOf(f))
+      if (cure) next = { id: f.id, cure }
+      if (cure) break
+    }
+    if (next === null) break
+    plan = withRemedy(plan, next.cure)
+    const { set, from, to, with: others } = next.cure
+    made.push({ kind: 'changed', finding: next.id, change: { set, from, to, with: others } })
+  }
+  return { document: plan, chosen: [...made, ...open(plan), ...pumpAsked(plan), ...draft.chosen] }
 }

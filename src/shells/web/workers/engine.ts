@@ -49,7 +49,7 @@ function answer(ask: Ask): void {
   else if (ask.kind === 'ghost') ghostAsked(ask)
   else if (ask.kind === 'correct')
     say({ task: ask.task, kind: 'corrected', lines: corrected(evaluated(ask.document), ask.typed, ask.display) })
-  else if (ask.kind === 'adjust') say({ task: ask.task, kind: 'adjusted', ...adjustedPlan(ask.document) })
+  else if (ask.kind === 'adjust') say({ task: ask.task, kind: 'adjusted', draft: adjustedPlan(ask.draft) })
   else remedies(ask.task, ask.document, ask.first)
 }
 

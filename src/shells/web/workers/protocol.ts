@@ -3,6 +3,7 @@ import type { Finding, Remedy } from '../../../findings/finding.ts'
 import type { Issue } from '../../../plan/issue.ts'
 import type { Plan, PlanDocument } from '../../../plan/plan.ts'
 import type { Display } from '../../../render/display.ts'
+import type { Draft } from '../model/draft.ts'
 import type { AskedViews, Change, Inked, Picture } from '../picture.ts'
 import type { TypedReadings } from './typed-readings.ts'
 
@@ -31,7 +32,7 @@ export type Ask =
       readonly change: Change
     }
   | { readonly task: number; readonly kind: 'remedies'; readonly document: PlanDocument; readonly first: string | null }
-  | { readonly task: number; readonly kind: 'adjust'; readonly document: PlanDocument }
+  | { readonly task: number; readonly kind: 'adjust'; readonly draft: Draft }
 
 export interface Evaluated extends Evaluation {
   readonly document: PlanDocument
@@ -68,12 +69,7 @@ export type Answer =
   | { readonly task: number; readonly kind: 'ghost'; readonly over: Readonly<Record<string, Inked>> }
   | { readonly task: number; readonly kind: 'proved'; readonly key: string; readonly remedies: readonly Remedy[] }
   | { readonly task: number; readonly kind: 'progress'; readonly done: number; readonly of: number }
-  | {
-      readonly task: number
-      readonly kind: 'adjusted'
-      readonly document: PlanDocument
-      readonly made: readonly Remedy[]
-    }
+  | { readonly task: number; readonly kind: 'adjusted'; readonly draft: Draft }
   | { readonly task: number; readonly kind: 'failed'; readonly message: string }
 
 /** A finding's name within one plan. */
