@@ -5,11 +5,15 @@ export const tendWords = {
   bucket: 'Bucket tests of the pump',
   'bucket-text':
     'Let the pump fill a bucket through the riser, as high as it stands, and write down what it took. The last test outranks the box.',
+  'bucket-wants':
+    'A test wants three things: the bucket to its mark (5 L), the seconds that it took (62 s), and how high the riser’s end stood above the water (1.78 m).',
   'bucket-add': 'Add a test',
   test: 'test {n}',
   today: 'Today’s correction',
   'today-text':
     'Stir, read, type what pens and dip stick say. A bare number is in litres, on the pen’s own scale, and in °C.',
+  'today-wants':
+    'Before water, shelf and batch are told there is nothing to correct. Tell these, then come back and type what the pens say:',
   volume: 'in the tank',
   ec: 'conductivity',
   ph: 'pH',

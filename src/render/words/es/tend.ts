@@ -7,11 +7,15 @@ export const tendWords: TendWords = {
   bucket: 'Pruebas del cubo de la bomba',
   'bucket-text':
     'Deje que la bomba llene un cubo por la subida, a la altura que tiene, y anote cuánto tardó. La última prueba vale más que la caja.',
+  'bucket-wants':
+    'Una prueba pide tres cosas: el cubo hasta su marca (5 L), los segundos que tardó (62 s) y a qué altura sobre el agua estaba la punta de la subida (1,78 m).',
   'bucket-add': 'Añadir una prueba',
   test: 'prueba {n}',
   today: 'Corrección de hoy',
   'today-text':
     'Remueva, lea y escriba lo que dicen los medidores y la varilla. Un número sin unidad va en litros, en la escala del propio medidor y en °C.',
+  'today-wants':
+    'Sin el agua, los productos y la preparación no hay nada que corregir. Dígalos, y vuelva después a escribir lo que dicen los medidores:',
   volume: 'en el depósito',
   ec: 'conductividad',
   ph: 'pH',

@@ -25,3 +25,12 @@ export const tended = ({ facts, findings, plan, whole }: Told) => ({
   bucket: plan.pump !== undefined,
   today: whole && facts.conductivity_S_m !== null && facts.alkalinity_eq_m3 !== null,
 })
+
+/** Sections of the plan that a batch is made of: what of them today's correction still wants. */
+const OF_BATCH = ['water/', 'feed/targets', 'feed/shelf', 'feed/batch', 'reservoir/'] as const
+
+export function untold({ facts, findings, whole }: Told): readonly string[] {
+  if (!whole || (facts.conductivity_S_m !== null && facts.alkalinity_eq_m3 !== null)) return []
+  const needs = findings.filter((f) => f.id.startsWith('nutrients/')).flatMap((f) => f.needs)
+  return [...new Set(needs)].filter((path) => OF_BATCH.some((section) => path.startsWith(section)))
+}

@@ -3,18 +3,20 @@ import { valueAt } from '../../../plan/patch.ts'
 import { show } from '../../../render/display.ts'
 import type { TendWords } from '../../../render/words/en/tend.ts'
 import { fill } from '../../../render/words/fill.ts'
-import { language } from '../language.ts'
+import { placeName } from '../../../render/words/sentences.ts'
+import { language, words } from '../language.ts'
 import { correctedInWorker } from '../model/engine.ts'
 import { fieldAt, leaves } from '../model/fields.ts'
 import { limitOf } from '../model/limits.ts'
 import { worstFirst } from '../model/order.ts'
 import { ofFact, ofField, ofFinding } from '../model/reasons.ts'
-import { cared, tended } from '../model/tended.ts'
+import { cared, tended, untold } from '../model/tended.ts'
 import { label, say, short } from '../words.ts'
 import { findingKey } from '../workers/protocol.ts'
 import { useBench } from './bench.tsx'
 import { FieldInput } from './FieldInput.tsx'
 import { Figure } from './Figure.tsx'
+import { toNeed } from './focus.ts'
 import { Numbered, NumberTable } from './Grid.tsx'
 import { roving } from './roving.ts'
 
@@ -71,6 +73,7 @@ function Bucket() {
     <section>
       <h2>{language().tend.bucket}</h2>
       <p class="src">{language().tend['bucket-text']}</p>
+      <p class="src">{language().tend['bucket-wants']}</p>
       <For each={tests().map((_, i) => `${TESTS}/${i}`)}>
         {(path, i) => (
           <div class="record">
@@ -164,6 +167,31 @@ function Today() {
   )
 }
 
+/** What today's correction still wants of the plan, and the parts on whose forms it is told. */
+function Untold() {
+  const bench = useBench()
+  const wants = () => (bench.evaluated() ? untold(bench.evaluated()!) : [])
+  return (
+    <Show when={wants().length > 0}>
+      <section>
+        <h2>{language().tend.today}</h2>
+        <p class="src">{language().tend['today-wants']}</p>
+        <ul>
+          <For each={wants()}>
+            {(path) => (
+              <li data-why={ofField(path)}>
+                <button type="button" class="link" onClick={() => toNeed(bench, path)}>
+                  {placeName(path, words())}
+                </button>
+              </li>
+            )}
+          </For>
+        </ul>
+      </section>
+    </Show>
+  )
+}
+
 /** The third act: only what this plan has something to tend. */
 export function Tend() {
   const bench = useBench()
@@ -176,7 +204,7 @@ export function Tend() {
       <Show when={has().care}>
         <Care />
       </Show>
-      <Show when={has().today}>
+      <Show when={has().today} fallback={<Untold />}>
         <Today />
       </Show>
       <Show when={has().bucket}>
