@@ -28,7 +28,7 @@ export const growing: Readonly<Record<string, EquationText>> = {
     symbols:
       "κ conductividad [S/m], c concentración [mol/m³], z número de carga, z' carga media del otro signo, z± y l± medias de cationes y aniones, λ conductividad límite por carga [S m²/mol], I fuerza iónica [mol/L], B1, B2, B relajación, electroforesis y apantallamiento, a tamaño de un ion [Å]",
     valid:
-      'I hasta 0,05 mol/L, de 0 a 40 °C; 3 % para soluciones de abono, 1 % para sales simples por debajo de 0,02 eq/L',
+      'I hasta 0,05 mol/L, de 0 a 40 °C; 3 % para soluciones de abono, 1 % para sales simples por debajo de 0,02 eq/L; Ca + Mg que hallan otro tanto de SO4 hasta 6 mmol/L: MgSO4 solo da 1 % de menos a 2 y 6 % de menos a 10 mmol/L',
   },
   dumpedMass: {
     about: 'Masa de un nutriente en un volumen que se tira.',
