@@ -27,9 +27,10 @@ export const edgeUnits: Readonly<Partial<Record<Unit, readonly EdgeUnit[]>>> = {
     { spell: ['mm', 'millimetre', 'millimeter', 'milímetro', 'milímetros'], over: 1000 },
     { spell: ['cm'], over: 100 },
     { spell: ['m', 'metre', 'meter', 'metro', 'metros'] },
-    { spell: ['um', 'µm', 'μm', 'micron'], over: 1e6 },
     { spell: ['in', '"', '”', '″', 'inch', 'inches', "''", 'pulg', 'pulgada', 'pulgadas'], times: 254, over: 10_000 },
     { spell: ['ft', "'", '’', '′', 'foot', 'feet', 'pie', 'pies'], times: 3048, over: 10_000 },
+    // Last, so that nobody is told to write micrometres: roughness alone is measured in them.
+    { spell: ['um', 'µm', 'μm', 'micron'], over: 1e6 },
   ],
   m2: [
     { spell: ['m2', 'm²', 'sq m'] },

@@ -4,6 +4,7 @@ import type { Issue } from '../../plan/issue.ts'
 import { bucketFill } from '../bucket.ts'
 import { type Display, shownText, telling } from '../display.ts'
 import { drillText, isHoleSize } from '../drill.ts'
+import { exampleText } from '../example.ts'
 import { fill, oneOf } from './fill.ts'
 import { choiceName, placeName } from './place-names.ts'
 import { remedyText } from './remedies.ts'
@@ -108,13 +109,24 @@ export const figureOf =
   (q: Quantity): string =>
     isHoleSize(id) ? drillText(q, display) : shownText(q, display)
 
+/** Problems whose first expectation is an example of the field. */
+const exampled: ReadonlySet<Issue['problem']> = new Set([
+  'too-long',
+  'wrong-kind',
+  'no-unit',
+  'unknown-unit',
+  'not-a-number',
+])
+
 /** What is wrong with a place of the plan document, and what to write there. */
-export function issueText(issue: Issue, words: Words): string {
+export function issueText(issue: Issue, words: Words, display?: Display): string {
+  const [first, ...others] = issue.expected
   return fill(words.issues[issue.problem], {
     at: issue.at === '' ? words.phrases['the-plan']! : placeName(issue.at, words),
     received: issue.received,
     expected: oneOf(issue.expected, words.phrases['or']!),
-    first: issue.expected[0] ?? '',
+    first: first === undefined ? '' : exampled.has(issue.problem) ? exampleText(first, display) : first,
+    units: oneOf(others, words.phrases['or']!),
     last: issue.expected.at(-1) ?? '',
     second: issue.expected[1] ?? '',
     meant: meantText(issue, words),

@@ -3,6 +3,7 @@ import { type ReadPlan, readPlanText } from '../../plan/document.ts'
 import { planFields } from '../../plan/plan.ts'
 import { fill, oneOf } from '../../render/words/fill.ts'
 import { issueText, placeName } from '../../render/words/sentences.ts'
+import { displayOf } from './display.ts'
 import { EXIT, isStop, type Stop, say, stop, textOf } from './io.ts'
 import { language } from './language.ts'
 
@@ -15,7 +16,7 @@ export function planFile(path: string): ReadPlan | Stop {
   if (isStop(file)) return file
   const read = readPlanText(file.text)
   const sentences = read.issues.map((issue) => {
-    const sentence = issueText(issue, language().words)
+    const sentence = issueText(issue, language().words, displayOf(read.plan))
     // The words name the place; whoever writes the file also wants its key.
     return issue.at === '' || sentence.includes(issue.at) ? sentence : `${sentence} (${issue.at})`
   })

@@ -10,7 +10,8 @@ export const issues: Readonly<Record<IssueProblem, string>> = {
   'unknown-key': '{at}: there is no field “{received}” here. {hint}',
   'wrong-kind': '{at}: “{received}” is of the wrong kind. Write it like {first}.',
   'no-unit': '{at}: {received} has no unit. Write it like {first}.',
-  'unknown-unit': '{at}: the unit “{received}” is not one of this measure. Write {expected}.',
+  'unknown-unit':
+    '{at}: “{received}” cannot be read: what stands after the number is no unit of this measure. Write it like {first}; units that fit: {units}.',
   'ambiguous-unit': '{at}: “{received}” has more than one meaning. Write {expected}.',
   'which-scale':
     '{at}: “{received}”: on which scale? A pen of the 500 scale means {first}, of 640 {second}, of 700 {last}. Look which pen it is, and write that one; the text stays as typed until then.',

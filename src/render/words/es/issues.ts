@@ -10,7 +10,8 @@ export const issues: Readonly<Record<IssueProblem, string>> = {
   'unknown-key': '{at}: aquí no hay ningún campo “{received}”. {hint}',
   'wrong-kind': '{at}: “{received}” es de otra clase. Escríbalo como {first}.',
   'no-unit': '{at}: {received} no tiene unidad. Escríbalo como {first}.',
-  'unknown-unit': '{at}: la unidad “{received}” no es de esta medida. Escriba {expected}.',
+  'unknown-unit':
+    '{at}: “{received}” no se puede leer: lo que sigue al número no es una unidad de esta medida. Escríbalo como {first}; unidades que valen: {units}.',
   'ambiguous-unit': '{at}: “{received}” tiene más de un significado. Escriba {expected}.',
   'which-scale':
     '{at}: “{received}”: ¿en qué escala? Un medidor de la escala 500 quiere decir {first}, de 640 {second}, de 700 {last}. Mire cuál es el medidor y escriba ese valor; hasta entonces el texto queda como se escribió.',

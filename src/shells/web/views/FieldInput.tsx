@@ -89,7 +89,7 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
       <Suggested field={field()} id={`list-${fieldId(props.path)}`} wanted={touched()} />
       <Show when={wrong().length > 0}>
         <span class="issue" id={issueId} role="alert">
-          {late()?.issueSentences(wrong())}
+          {late()?.issueSentences(wrong(), bench.display())}
         </span>
       </Show>
       <ReadBack path={props.path} text={wrong().length > 0 || !fresh() ? null : value()} />
