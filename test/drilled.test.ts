@@ -29,12 +29,15 @@ function read(document: PlanDocument) {
 }
 
 describe('a hole is told by its drill', () => {
-  it('by the drill’s own mark, in millimetres where there is none', () => {
+  it('by the drill’s own mark, by the nearest of the owner’s set where there is none', () => {
     expect(drillText(0.00396875, inches)).toBe('5/32 in')
-    expect(drillText(0.0055, inches)).toBe('5.5 mm')
-    expect(drillText(0.0016, inches)).toBe('1.6 mm')
+    expect(drillText(0.0055, inches)).toBe('7/32 in')
+    expect(drillText(0.006, inches)).toBe('15/64 in')
+    expect(drillText(0.0016, inches)).toBe('1/16 in')
     expect(drillText(0.0055, { ...metric, decimal: ',' })).toBe('5,5 mm')
-    expect(drillText({ unit: 'm', low: 0.004, high: 0.006 }, inches)).toBe('4–6 mm')
+    expect(drillText({ unit: 'm', low: 0.004, high: 0.006 }, inches)).toBe('5/32–15/64 in')
+    // An eighth would be a tenth more hole than 3 mm.
+    expect(drillText(0.003, inches)).toBe('0.118 in')
   })
 
   it('keeps the 5/32 in of the hall on its sheets and in its steps', () => {
@@ -47,7 +50,7 @@ describe('a hole is told by its drill', () => {
   it('advises the drill that was proved, not the mark beside it', () => {
     const many = withValue(withValue(example('balcony'), 'distributor/hole', '3 mm'), 'distributor/holes', 8)
     const { finding } = read(many)
-    expect(finding('hydraulics/distributor-overflow')).toMatch(/holes of \d(\.\d)? mm would do/)
-    expect(finding('hydraulics/hole-size')).toContain('3 mm')
+    expect(finding('hydraulics/distributor-overflow')).toMatch(/holes of \d+\/(32|64) in would do/)
+    expect(finding('hydraulics/hole-size')).toContain('0.118 in')
   })
 })

@@ -1,7 +1,7 @@
 import type { Quantity } from '../../../kernel/units.ts'
 import { quantity } from '../../../kernel/units.ts'
 import type { Pipe } from '../../../plan/pipe.ts'
-import { type Display, shownText } from '../../../render/display.ts'
+import { type Display, shownText, telling, thousandths } from '../../../render/display.ts'
 import { drillText } from '../../../render/drill.ts'
 import { choiceName, firstWords, say } from '../words.ts'
 import type { Told } from '../workers/protocol.ts'
@@ -28,7 +28,9 @@ const length = (m: number | undefined, t: (q: Quantity) => string): string | nul
   m === undefined ? null : t(quantity(m, 'm'))
 
 /** Outside and wall of a pipe, as a maker says them. */
-const pipeSize = (pipe: Pipe | undefined): string | null => {
+const pipeSize = (pipe: Pipe | undefined, { lengths, decimal, units }: Display): string | null => {
+  if (pipe !== undefined && lengths === 'in')
+    return `${thousandths(pipe.outside_m, decimal)} × ${thousandths(pipe.wall_m, decimal)} ${units['in'] ?? 'in'}`
   const mm = (m: number): string => String(Number((m * 1000).toFixed(1))).replace('.', firstWords().decimal)
   return pipe === undefined ? null : `${mm(pipe.outside_m)} × ${mm(pipe.wall_m)}`
 }
@@ -46,11 +48,12 @@ const figures: Readonly<Partial<Record<PartId, FigureOf>>> = {
     d?.holes === undefined || d.hole_m === undefined
       ? text([named(d?.kind)], 'distributor/kind')
       : text([say('holes-of', { count: d.holes, size: drillText(d.hole_m, display) })], 'distributor/hole'),
-  column: ({ plan: { column: c } }, t) => text([pipeSize(c?.pipe), length(c?.length_m, t)], 'column/length'),
-  stubs: ({ plan: { column: c }, facts }, _t) => {
+  column: ({ plan: { column: c } }, t, display) =>
+    text([pipeSize(c?.pipe, display), length(c?.length_m, t)], 'column/length'),
+  stubs: ({ plan: { column: c }, facts }, _t, display) => {
     const sites = 'known' in facts.layout ? facts.layout.known.sites.length : null
-    if (sites === null) return text([pipeSize(c?.stub?.pipe)], 'column/stub/pipe')
-    const of = pipeSize(c?.stub?.pipe)
+    if (sites === null) return text([pipeSize(c?.stub?.pipe, display)], 'column/stub/pipe')
+    const of = pipeSize(c?.stub?.pipe, display)
     return text([of ? say('sites-of', { count: sites, size: of }) : say('sites', { count: sites })], 'column/stub/pipe')
   },
   cups: ({ plan: { column: c } }, t) =>
@@ -84,8 +87,14 @@ const figures: Readonly<Partial<Record<PartId, FigureOf>>> = {
           'reservoir/fillVolume',
         )
       : text([r?.container?.label], 'reservoir/container'),
-  pump: ({ plan: { pump: p } }, t) =>
-    text([p?.power_W === undefined ? null : t(quantity(p.power_W, 'W')), long(p?.maxHead_m, t)], 'pump/maxHead'),
+  pump: ({ plan: { pump: p } }, t, display) =>
+    text(
+      [
+        p?.power_W === undefined ? null : t(quantity(p.power_W, 'W')),
+        long(p?.maxHead_m, (q) => brief(q, telling('head', display))),
+      ],
+      'pump/maxHead',
+    ),
   riser: ({ plan: { riser: r } }, t) => text([length(r?.bore_m, t), long(r?.length_m, t)], 'riser/bore'),
 }
 

@@ -11,6 +11,9 @@ import { Adder } from './Adder.tsx'
 import { useBench } from './bench.tsx'
 import { FieldInput } from './FieldInput.tsx'
 
+/** Holes go by drills, and those of an inch set by sixty-fourths. */
+const DRILLED = /\/hole$/
+
 /** The length of a field in metres; null for what is no length or cannot be read. */
 function lengthOf(leaf: Leaf, typed: unknown): number | null {
   if (leaf.field.kind !== 'quantity' || leaf.field.unit !== 'm' || typeof typed !== 'string') return null
@@ -24,7 +27,7 @@ function Row(props: { readonly leaf: Leaf }) {
   const length = () => lengthOf(props.leaf, value())
   const inches = () => {
     const m = length()
-    return m === null ? null : inchFraction(m, bench.display().inchParts)
+    return m === null ? null : inchFraction(m, DRILLED.test(props.leaf.path) ? 64 : bench.display().inchParts)
   }
   const off = (): string => {
     const i = inches()
