@@ -3,7 +3,7 @@ export const beginning = {
   title: 'What was chosen for you',
   kept: 'This list stays under Changes.',
   close: 'Understood',
-  changed: '{acts}, so that “{finding}” holds.',
+  changed: 'Made for you, so that “{finding}” holds: {acts}.',
   fails: '“{finding}” does not hold yet: see it below.',
   gust: 'The strongest gust is taken as {gust}, as in a sheltered place of a town: put in what blows where it stands.',
   sizes: 'Column, holes, riser, distributor and drain have the measures of a usual tower.',

@@ -3,7 +3,7 @@ export const beginning = {
   title: 'Lo que se ha elegido por usted',
   kept: 'Esta lista queda en Cambios.',
   close: 'Entendido',
-  changed: '{acts}, para que se cumpla «{finding}».',
+  changed: 'Hecho por usted, para que se cumpla «{finding}»: {acts}.',
   fails: '«{finding}» no se cumple todavía: véalo abajo.',
   gust: 'La ráfaga más fuerte se toma como {gust}, como en un sitio resguardado de una ciudad: ponga la que sopla donde va a estar.',
   sizes: 'Columna, agujeros, subida, distribuidor y desagüe tienen las medidas de una torre corriente.',

@@ -1,5 +1,6 @@
 import { For, Show } from 'solid-js'
-import { shownText, telling } from '../../../render/display.ts'
+import type { Quantity } from '../../../kernel/units.ts'
+import { type Display, decimals, shownText } from '../../../render/display.ts'
 import { fill } from '../../../render/words/fill.ts'
 import { actsText } from '../../../render/words/remedies.ts'
 import { words } from '../language.ts'
@@ -9,13 +10,28 @@ import { useBench } from './bench.tsx'
 
 const told = (key: string): string => words().beginning[key] ?? key
 
+const FOOT_m = 0.3048
+const GALLON_AN_HOUR_m3_s = 0.003785411784 / 3600
+const LITRE_AN_HOUR_m3_s = 0.001 / 3600
+
+/** A figure as the boxes of pumps print it. */
+function onABox(q: Quantity, display: Display): string {
+  const [value, inch] = ['value' in q ? q.value : q.high, display.lengths === 'in']
+  const told = (n: number, digits: number, unit: string) => `${decimals(n, digits, display.decimal)} ${unit}`
+  if (q.unit === 'm') return inch ? told(value / FOOT_m, 1, 'ft') : told(value, 1, 'm')
+  if (q.unit !== 'm3_s') return shownText(q, display)
+  return inch ? told(value / GALLON_AN_HOUR_m3_s, 0, 'US gph') : told(value / LITRE_AN_HOUR_m3_s, 0, 'L/h')
+}
+
+const lower = (text: string): string => text.charAt(0).toLocaleLowerCase() + text.slice(1)
+
 /** One thing that was chosen, in words. */
 function chosenText(c: Chosen, bench: ReturnType<typeof useBench>): string {
   if (c.kind === 'changed')
-    return fill(told('changed'), { acts: actsText(c.change, words()), finding: short(c.finding) })
+    return fill(told('changed'), { acts: lower(actsText(c.change, words())), finding: short(c.finding) })
   if (c.kind === 'fails') return fill(told('fails'), { finding: short(c.finding) })
   const slot = (v: (typeof c.slots)[string]): string =>
-    typeof v === 'object' ? shownText(v, telling('head', bench.display())) : choiceName(String(v))
+    typeof v === 'object' ? onABox(v, bench.display()) : choiceName(String(v))
   return fill(told(c.key), Object.fromEntries(Object.entries(c.slots).map(([k, v]) => [k, slot(v)])))
 }
 
