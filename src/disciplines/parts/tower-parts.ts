@@ -232,7 +232,7 @@ export function tankParts(plan: Plan, n: Numbers): Part[] {
       ? []
       : [
           part('pump', 'pump', {
-            label: pump.name ?? null,
+            label: pump.name?.trim() || null,
             count: pieces(n.tanks),
             sizes: {
               head: size(pump.maxHead_m),

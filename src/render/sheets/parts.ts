@@ -34,7 +34,9 @@ const amount = (c: Context, q: Quantity): string => {
 
 /** Millimetres without a decimal that says nothing; inches as the shop tells them. */
 const sizeOf = (c: Context, key: string, q: Quantity): string =>
-  q.unit === 'm' && 'value' in q && c.display.lengths === 'mm' ? c.length(q.value) : partSize(key, q, c.display)
+  q.unit === 'm' && key !== 'head' && 'value' in q && c.display.lengths === 'mm'
+    ? c.length(q.value)
+    : partSize(key, q, c.display)
 
 const sizesOf = (c: Context, sizes: Readonly<Record<string, Quantity>>): string =>
   Object.entries(sizes)

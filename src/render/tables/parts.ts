@@ -30,7 +30,9 @@ const PIPE: ReadonlySet<string> = new Set(['outside', 'wall'])
 
 /** A size of a part as its shop tells it. */
 export const partSize = (key: string, q: Quantity, display: Display): string =>
-  shownText(q, telling(PIPE.has(key) ? 'bought' : 'stock', display))
+  key === 'head' && display.lengths === 'mm' && 'value' in q
+    ? `${decimals(q.value, 1, display.decimal)} m`
+    : shownText(q, telling(PIPE.has(key) ? 'bought' : 'stock', display))
 
 /** Lengths that are bought by the metre or foot rather than by tape. */
 const FOOT_m = 0.3048
