@@ -1,4 +1,5 @@
-import { For, Show } from 'solid-js'
+import { createEffect, For, Show } from 'solid-js'
+import { valueAt } from '../../../plan/patch.ts'
 import { type LanguageTag, languageNames } from '../../../render/words/language.ts'
 import { tongue } from '../language.ts'
 import type { Panel } from '../model/state.ts'
@@ -81,6 +82,9 @@ export function Foot() {
       {say(t.panel === 'compare' ? 'compare' : t.panel === 'changes' ? 'changes' : 'plans')}
     </button>
   )
+  createEffect(() => {
+    document.documentElement.dataset['paper'] = String(valueAt(bench.document(), 'tools/paper') ?? 'A4')
+  })
   return (
     <footer>
       <div class="file">
