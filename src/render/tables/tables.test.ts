@@ -145,6 +145,14 @@ describe.each(documents)('tables of %s', (name, document) => {
     }
     expect(partTexts(parts!, english, metric).every((p) => p.name.length > 0)).toBe(true)
   })
+
+  it('leaves no empty place where a pump has no name, and tells its head in metres', () => {
+    const nameless: PlanDocument = { ...balcony, pump: { ...balcony.pump, name: ' ' } }
+    const { parts: facts } = evaluate(parsePlan(nameless).plan).facts
+    if (!isKnown(facts)) throw new RangeError('the parts are not known')
+    const pump = partTexts(facts.known, english, metric).find((p) => p.id === 'pump')
+    expect(pump?.size).toMatch(/^head 2\.2 m, /)
+  })
 })
 
 describe('steps', () => {
