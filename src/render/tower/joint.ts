@@ -96,6 +96,7 @@ function at(input: JointInput, scale: number): Sketch {
       templates,
       cup: orNull(templates.cup),
       ratio: k,
+      clear_mm: ((plan.riser?.bore_m ?? 0) / 2) * k,
       texts: { figure: figureOf(display), angle: (rad) => `${decimals((rad * 180) / Math.PI, 0)}°`, mark: texts.mark },
     }),
   )

@@ -1,7 +1,8 @@
 import type { CupFacts, TemplatesFacts } from '../../disciplines/templates/index.ts'
 import type { Plan } from '../../plan/plan.ts'
-import { angleDimension, dimension } from '../drawing/dimension.ts'
+import { angleDimension, dimension, FIGURE_SIZE_mm } from '../drawing/dimension.ts'
 import { hatch } from '../drawing/hatch.ts'
+import { lettersWidth } from '../drawing/letters.ts'
 import { breakLine, leader } from '../drawing/marks.ts'
 import { contour, type Drawing, line, type Point, polyline } from '../drawing/primitives.ts'
 
@@ -21,6 +22,8 @@ interface SectionInput {
   /** Millimetres of paper for a metre of tower. */
   readonly ratio: number
   readonly texts: SectionTexts
+  /** How far from the column's axis something else is drawn, which the figure of the angle must not cover. */
+  readonly clear_mm?: number
 }
 
 /** Points of the plane of a stub: out from the column's axis and up from the crossing of the axes, in metres. */
@@ -157,7 +160,27 @@ function cupOutline(plan: Plan, t: TemplatesFacts, k: number): Drawing {
   ]
 }
 
-function dimensions({ templates: t, ratio: k, texts }: SectionInput, { low, high }: Frame): Drawing {
+const ARC_mm = 15
+/** From the arc out to the middle of the figure of its angle, and half of the figure's width. */
+const ANGLE_FIGURE_mm = { out: 4, half: 3.6 }
+
+/** Radius of the arc of the stub's angle: so large that its figure stands clear of what runs up the axis. */
+function arcRadius(R_mm: number, angle_rad: number, clear_mm: number): number {
+  const usual = Math.min(ARC_mm, 0.42 * R_mm)
+  const clear = (clear_mm + ANGLE_FIGURE_mm.half) / Math.sin(angle_rad / 2) - ANGLE_FIGURE_mm.out
+  return clear_mm === 0 ? usual : Math.max(usual, Math.min(clear, 0.8 * R_mm))
+}
+
+const ELBOW_mm = { usual: 5, least: 1.5, air: 4.5 }
+
+/** Where the leader of the mark bends: its word stands to the left of it, clear of what runs up the axis. */
+function markElbow(bore_mm: number, word: string, clear_mm: number): number {
+  const wide = lettersWidth({ text: word, face: 'drafting', size_mm: FIGURE_SIZE_mm })
+  const clear = clear_mm === 0 ? 0 : clear_mm + wide + ELBOW_mm.air
+  return Math.max(bore_mm - ELBOW_mm.usual, Math.min(clear, bore_mm - ELBOW_mm.least))
+}
+
+function dimensions({ templates: t, ratio: k, texts, clear_mm = 0 }: SectionInput, { low, high }: Frame): Drawing {
   const { stub, axisLength_m: L, markRise_m } = t.joint
   const size = texts.size ?? texts.figure
   const { angle_rad: th, stubRadius_m: r, columnRadius_m: R, columnWall_m: T } = stub
@@ -190,7 +213,7 @@ function dimensions({ templates: t, ratio: k, texts }: SectionInput, { low, high
     }),
     ...angleDimension({
       centre: [0, 0],
-      radius_mm: Math.min(15, 0.42 * R * k),
+      radius_mm: arcRadius(R * k, th, clear_mm),
       from_rad: Math.PI / 2 - th,
       to_rad: Math.PI / 2,
       figure: texts.angle(th),
@@ -202,7 +225,12 @@ function dimensions({ templates: t, ratio: k, texts }: SectionInput, { low, high
       figure: texts.figure(lipRise - lowOut),
       along: 'up',
     }),
-    ...leader({ to: mark, elbow: [(R - T) * k - 5, mark[1] + 0.62 * R * k], lines: [texts.mark], end: 'dot' }),
+    ...leader({
+      to: mark,
+      elbow: [markElbow((R - T) * k, texts.mark, clear_mm), mark[1] + 0.62 * R * k],
+      lines: [texts.mark],
+      end: 'dot',
+    }),
   ]
 }
 

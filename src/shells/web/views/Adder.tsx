@@ -23,8 +23,10 @@ export function Adder(props: { readonly path: string }) {
           </button>
         }
       >
-        <label class="ask">
-          <span>{text()}</span>
+        <span class="fd wide">
+          <label class="lb" for={fieldId(props.path)}>
+            {text()}
+          </label>
           <span class="entry long blank">
             <input
               id={fieldId(props.path)}
@@ -39,7 +41,7 @@ export function Adder(props: { readonly path: string }) {
               }}
             />
           </span>
-        </label>
+        </span>
         <datalist id={names}>
           <For each={late()?.namesFor(props.path) ?? []}>{(name) => <option value={name} />}</For>
         </datalist>

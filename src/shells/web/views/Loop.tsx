@@ -21,6 +21,9 @@ const racetrack: Readonly<Record<string, readonly [x: number, y: number]>> = {
   batch: [1, 2],
 }
 
+/** Where a figure needs two lines it breaks after a comma, never between a number and its unit. */
+const unbroken = (text: string): string => text.replaceAll(/(?<!,) /g, '\u00a0')
+
 function Stop(props: { readonly part: Part & { readonly id: PartId } }) {
   const bench = useBench()
   const on = () => bench.part() === props.part.id
@@ -69,7 +72,7 @@ function Stop(props: { readonly part: Part & { readonly id: PartId } }) {
       <Show when={figure()} fallback={<span class="fig blank" aria-hidden="true" />}>
         {(f) => (
           <button type="button" class="fig" data-why={f().why} onClick={(e) => bench.explain(f().why, e.currentTarget)}>
-            {f().text}
+            {unbroken(f().text)}
           </button>
         )}
       </Show>
