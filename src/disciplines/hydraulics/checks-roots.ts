@@ -52,6 +52,12 @@ function lessRoot(plan: Plan, f: RootFacts): readonly Lever[] {
 const swap = ({ heaviest }: RootFacts): FindingSlot =>
   heaviest === null ? { phrase: 'roots-cut' } : { phrase: 'roots-swap', with: { crop: heaviest } }
 
+/** Age of the oldest plants; where the plan does not tell it, that it is taken from common practice. */
+function ageOf(plan: Plan, f: RootFacts): FindingSlot {
+  const age = quantity(f.oldest_d, 'd')
+  return plan.column?.sites?.oldest_d === undefined ? { phrase: 'age-assumed', with: { age } } : age
+}
+
 const room: Check<RootFacts> = {
   id: 'hydraulics/root-room',
   at: 'column/sites/oldest',
@@ -63,7 +69,7 @@ const room: Check<RootFacts> = {
       want: { max: boreTaken.low },
       slots: {
         day: band(f.halfFull_d.low, f.halfFull_d.high, 'd'),
-        oldest: quantity(f.oldest_d, 'd'),
+        oldest: ageOf(plan, f),
         ring: f.ring,
         bore: quantity(f.boreNeeded_m, 'm'),
         pipe: nextPipe(plan, f.boreNeeded_m),

@@ -19,6 +19,7 @@ export const phrases: Readonly<Record<string, string>> = {
   'bucket-do': 'Do the bucket test.',
   'bucket-done': 'The bucket test has it so: clean pump and hose first.',
   'bucket-fills': '{volume} in {time}',
+  'age-assumed': '{age} (not told: a usual harvest)',
   'even-by-bucket':
     'Close the valve of each column until it fills {fills}: {first} first, by a loss of {valve}, or a bore of {bore} in its place.',
   'even-too-little':

@@ -19,6 +19,7 @@ export const phrases: Readonly<Record<string, string>> = {
   'bucket-do': 'Haga la prueba del cubo.',
   'bucket-done': 'Así lo dice la prueba del cubo: limpie antes bomba y manguera.',
   'bucket-fills': '{volume} en {time}',
+  'age-assumed': '{age} (no dicho: una cosecha usual)',
   'even-by-bucket':
     'Cierre la válvula de cada columna hasta que llene {fills}: primero {first}, con una pérdida de {valve}, o en su lugar un diámetro interior de {bore}.',
   'even-too-little':

@@ -185,10 +185,10 @@ export const hydraulics: Readonly<Record<string, FindingWords>> = {
   },
   'hydraulics/root-room': {
     short: 'Bore stays open for water',
-    pass: 'Roots of the oldest plants, {oldest} old, take {measured} of the bore; it would be half full after {day}.',
+    pass: 'Roots of the oldest plants, of {oldest}, take {measured} of the bore; it would be half full after {day}.',
     watch:
-      'Roots of the oldest plants, {oldest} old, take {measured} of the bore, thickest from ring {ring} down; it is half full after {day}. Look down it each week; {deed}, or take a bore of {bore}{pipe}.',
-    fail: 'Roots of the oldest plants, {oldest} old, would take {measured} of the bore from ring {ring} down; half of it is taken after {day}. Cut them before; {deed}, or take a bore of {bore}{pipe}.',
+      'Roots of the oldest plants, of {oldest}, take {measured} of the bore, thickest from ring {ring} down; it is half full after {day}. Look down it each week; {deed}, or take a bore of {bore}{pipe}.',
+    fail: 'Roots of the oldest plants, of {oldest}, would take {measured} of the bore from ring {ring} down; half of it is taken after {day}. Cut them before; {deed}, or take a bore of {bore}{pipe}.',
     because:
       'Water needs only {film} of the bore, but roots that hang side by side dam it, and it stands at the lowest sites. How roots grow was never measured by the day, so the band is wide.',
   },
