@@ -5,6 +5,7 @@ import { valueAt } from '../../../plan/patch.ts'
 import { entryOf, readAs, stepped } from '../model/entry.ts'
 import { fieldAt } from '../model/fields.ts'
 import { ofField } from '../model/reasons.ts'
+import type { Workbench } from '../model/workbench.ts'
 import { choiceName, label, say } from '../words.ts'
 import { late } from './arriving.ts'
 import { useBench } from './bench.tsx'
@@ -25,6 +26,10 @@ export function FieldInput(props: { readonly path: string; readonly narrow?: boo
 const shown = (value: unknown): string =>
   value === undefined || value === null ? '' : typeof value === 'object' ? '' : String(value)
 
+/** What is wrong with a field of the plan as it stands. */
+const issuesAt = (bench: Workbench, path: string): readonly Issue[] =>
+  (bench.evaluated()?.issues ?? []).filter((i) => i.at === path)
+
 function TextInput(props: { readonly path: string; readonly narrow?: boolean }) {
   const bench = useBench()
   const issueId = createUniqueId()
@@ -36,8 +41,7 @@ function TextInput(props: { readonly path: string; readonly narrow?: boolean }) 
   const [fresh, setFresh] = createSignal(false)
   createEffect(on(value, (v) => setTyped(shown(v))))
   const field = () => fieldAt(props.path)!
-  const kept = () => (bench.evaluated()?.issues ?? []).filter((i) => i.at === props.path)
-  const wrong = () => (issues().length > 0 ? issues() : kept())
+  const wrong = () => (issues().length > 0 ? issues() : issuesAt(bench, props.path))
   const commit = (): void => {
     if (typed() === shown(value())) {
       setIssues([])
