@@ -1,7 +1,8 @@
+import { inUnit } from '../../../kernel/quantity-text.ts'
 import type { Quantity } from '../../../kernel/units.ts'
 import { quantity } from '../../../kernel/units.ts'
 import type { Pipe } from '../../../plan/pipe.ts'
-import { type Display, shownText, telling, thousandths } from '../../../render/display.ts'
+import { type Display, shownText, telling } from '../../../render/display.ts'
 import { drillText } from '../../../render/drill.ts'
 import { choiceName, firstWords, say } from '../words.ts'
 import type { Told } from '../workers/protocol.ts'
@@ -29,8 +30,9 @@ const length = (m: number | undefined, t: (q: Quantity) => string): string | nul
 
 /** Outside and wall of a pipe, as a maker says them. */
 const pipeSize = (pipe: Pipe | undefined, { lengths, decimal, units }: Display): string | null => {
+  const inches = (m: number): string => String(Number(inUnit(m, 'm', 'in').toFixed(2))).replace('.', decimal)
   if (pipe !== undefined && lengths === 'in')
-    return `${thousandths(pipe.outside_m, decimal)} × ${thousandths(pipe.wall_m, decimal)} ${units['in'] ?? 'in'}`
+    return `${inches(pipe.outside_m)} × ${inches(pipe.wall_m)} ${units['in'] ?? 'in'}`
   const mm = (m: number): string => String(Number((m * 1000).toFixed(1))).replace('.', firstWords().decimal)
   return pipe === undefined ? null : `${mm(pipe.outside_m)} × ${mm(pipe.wall_m)}`
 }
