@@ -65,6 +65,11 @@ describe('plans on the page', () => {
     for (const part of [/To be done in the build: tie it at .* with a strap/, /any will do that says at least/, /gust/])
       expect(told.filter((t) => part.test(t))).toHaveLength(1)
     expect(await page.locator('.sum').innerText()).toContain(words['sum-fail'])
+    await press(page, 'I will tie it so: put it into the plan')
+    await page.waitForFunction(
+      (fails) => document.querySelector<HTMLElement>('.sum')?.innerText.includes(fails) === false,
+      words['sum-fail'],
+    )
     await page.locator('.begun input').fill('Roof of ours')
     await page.locator('.begun input').press('Enter')
     await named(page, 'Roof of ours')

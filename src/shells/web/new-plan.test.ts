@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import balcony from '../../../examples/balcony.plan.json' with { type: 'json' }
+import { withSettings } from '../../findings/apply.ts'
 import { parsePlan } from '../../plan/document.ts'
 import { valueAt } from '../../plan/patch.ts'
 import type { PlanDocument } from '../../plan/plan.ts'
@@ -62,6 +63,9 @@ describe('five questions', () => {
     expect(fails.filter((id) => !STANDS.test(id))).toEqual([])
     expect(keys(chosen).filter((k) => k === 'fails' || k === 'tie-open' || k === 'crops-apart')).toEqual([])
     expect(keys(chosen).includes('tie')).toBe(fails.length > 0)
+    // Once the grower says that it will be tied, all of it holds.
+    const promise = chosen.map((c) => (c.kind === 'said' ? c.promise : undefined)).find((p) => p !== undefined)
+    if (promise) expect(failing(withSettings(document, [promise, ...promise.with]))).toEqual([])
   })
 
   it('take nothing for tied, weighed down, measured, owned or paid', () => {

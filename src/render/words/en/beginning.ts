@@ -14,6 +14,7 @@ export const beginning = {
   'pump-any': 'The pump is open: any will do that says at least {head} and {flow} on its box.',
   'pump-open': 'The pump is open: its height and flow are not known.',
   tie: 'It does not stand safely by itself. To be done in the build: tie it at {height} to a wall or frame with a strap that carries {load}. Nothing is tied in the plan until you say that it will be.',
+  'tie-do': 'I will tie it so: put it into the plan',
   'tie-open':
     'It does not stand safely by itself: tie it, weigh it down or widen its foot. Nothing of that is taken for done.',
   'crops-apart': '{strongest} and {weakest} do not share one strength: give them two tanks, or leave one out.',

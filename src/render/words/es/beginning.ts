@@ -14,6 +14,7 @@ export const beginning = {
   'pump-any': 'La bomba queda abierta: sirve cualquiera que diga al menos {head} y {flow} en su caja.',
   'pump-open': 'La bomba queda abierta: no se conocen su altura ni su caudal.',
   tie: 'No se sostiene sola con seguridad. Queda por hacer al montarla: sujétela a {height} a un muro o un bastidor con una cincha que aguante {load}. En el plan nada está sujeto hasta que usted diga que lo estará.',
+  'tie-do': 'La sujetaré así: póngalo en el plan',
   'tie-open':
     'No se sostiene sola con seguridad: sujétela, póngale lastre o ensanche su pie. Nada de eso se da por hecho.',
   'crops-apart': '{strongest} y {weakest} no comparten una misma concentración: deles dos depósitos o deje uno fuera.',

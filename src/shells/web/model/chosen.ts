@@ -8,6 +8,8 @@ export type Chosen =
       /** Key of the sentence. */
       readonly key: ChosenKey
       readonly slots: Readonly<Record<string, string | number | Quantity>>
+      /** What the plan would hold once the grower says that it will be done. */
+      readonly promise?: Change & { readonly with: readonly Change[] }
     }
   /** A change that was made so that a finding holds. */
   | {

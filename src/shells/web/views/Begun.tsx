@@ -1,5 +1,7 @@
 import { For, Show } from 'solid-js'
+import { withSettings } from '../../../findings/apply.ts'
 import type { Quantity } from '../../../kernel/units.ts'
+import { valueAt } from '../../../plan/patch.ts'
 import { type Display, decimals, shownText } from '../../../render/display.ts'
 import { fill } from '../../../render/words/fill.ts'
 import { actsText } from '../../../render/words/remedies.ts'
@@ -35,6 +37,35 @@ function chosenText(c: Chosen, bench: ReturnType<typeof useBench>): string {
   return fill(told(c.key), Object.fromEntries(Object.entries(c.slots).map(([k, v]) => [k, slot(v)])))
 }
 
+/** What only the grower can say will be done, with the button that says so until the plan holds it. */
+function Promised(props: { readonly of: Chosen }) {
+  const bench = useBench()
+  const promise = () => {
+    const p = props.of.kind === 'said' ? props.of.promise : undefined
+    return p && [p, ...p.with].some(({ set, to }) => valueAt(bench.document(), set) !== to) ? p : null
+  }
+  const take = ({ with: others, ...p }: NonNullable<ReturnType<typeof promise>>): void =>
+    bench.exchange(withSettings(bench.document(), [p, ...others]), {
+      kind: 'remedy',
+      path: p.set,
+      from: String(p.from ?? ''),
+      to: String(p.to ?? ''),
+      with: others,
+    })
+  return (
+    <Show when={promise()}>
+      {(p) => (
+        <>
+          {' '}
+          <button type="button" class="link" onClick={() => take(p())}>
+            {told('tie-do')}
+          </button>
+        </>
+      )}
+    </Show>
+  )
+}
+
 /** What the program chose in a plan that it drew, a sentence each. */
 export function Beginning(props: { readonly chosen: readonly Chosen[] }) {
   const bench = useBench()
@@ -42,7 +73,14 @@ export function Beginning(props: { readonly chosen: readonly Chosen[] }) {
     <div class="beginning">
       <h3>{told('title')}</h3>
       <ul data-why="fact:changes">
-        <For each={props.chosen}>{(c) => <li>{chosenText(c, bench)}</li>}</For>
+        <For each={props.chosen}>
+          {(c) => (
+            <li>
+              {chosenText(c, bench)}
+              <Promised of={c} />
+            </li>
+          )}
+        </For>
       </ul>
     </div>
   )

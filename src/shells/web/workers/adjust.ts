@@ -1,10 +1,11 @@
 import { pumpsToBuy } from '../../../disciplines/hydraulics/index.ts'
 import { evaluate, proofOf } from '../../../evaluate.ts'
 import { withRemedy } from '../../../findings/apply.ts'
-import type { Finding, Remedy } from '../../../findings/finding.ts'
+import type { Change, Finding, Remedy, Setting } from '../../../findings/finding.ts'
 import { quantity } from '../../../kernel/units.ts'
 import { parsePlan } from '../../../plan/document.ts'
 import { isKnown } from '../../../plan/known.ts'
+import { valueAt } from '../../../plan/patch.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
 import { type Chosen, chosen } from '../model/chosen.ts'
 import type { Draft } from '../model/draft.ts'
@@ -29,19 +30,40 @@ const ours = (remedies: readonly Remedy[]): Remedy | undefined =>
 /** Whether a finding asks first for something that only the grower can do. */
 const standing = (f: Finding): boolean => /^structure\/|^build\/strap$/.test(f.id)
 
+const falling = (document: PlanDocument): readonly Finding[] =>
+  judged(document).filter((f) => f.verdict === 'fail' && standing(f))
+
+const typed = (value: unknown): Change['from'] =>
+  typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean' ? value : null
+
+/** Straps are looked for so many times: the gust, people, the pull of the anchor. */
+const TIES = 4
+
+/** Settings of a strap with which the tower stands safely by all that is judged; null where no strap does it. */
+function strapFor(document: PlanDocument): readonly Setting[] | null {
+  const all = new Map<string, Setting>()
+  let plan = document
+  for (let round = 0; round < TIES; round++) {
+    if (falling(plan).length === 0) return [...all.values()]
+    const { findings, curesOf } = proofOf(plan)
+    const cures = findings.filter((f) => f.verdict === 'fail' && standing(f)).flatMap(curesOf)
+    const cure = cures.find((r) => settings(r).some(({ set }) => set === 'column/base/strapLoad')) ?? cures[0]
+    if (cure === undefined || !settings(cure).every(({ set }) => grower(set))) return null
+    for (const { set, to } of settings(cure)) all.set(set, { set, to })
+    plan = withRemedy(plan, cure)
+  }
+  return falling(plan).length === 0 ? [...all.values()] : null
+}
+
 /** Everything that fails and asks for a hold, in one sentence, with a strap that would do. */
 function tie(document: PlanDocument, failing: readonly Finding[]): readonly Chosen[] {
-  const stands = failing.filter(standing)
-  if (stands.length === 0) return []
-  const { curesOf } = proofOf(document)
-  for (const f of stands) {
-    for (const r of curesOf(f)) {
-      const of = (path: string) => settings(r).find(({ set }) => set === path)?.to
-      const [load, height] = [of('column/base/strapLoad'), of('column/base/strapHeight')]
-      if (typeof load === 'string' && typeof height === 'string') return [chosen('tie', { load, height })]
-    }
-  }
-  return [chosen('tie-open')]
+  if (!failing.some(standing)) return []
+  const strap = strapFor(document)
+  const of = (path: string) => strap?.find(({ set }) => set === path)?.to
+  const [load, height] = [of('column/base/strapLoad'), of('column/base/strapHeight')]
+  if (strap === null || typeof load !== 'string' || typeof height !== 'string') return [chosen('tie-open')]
+  const [first, ...rest] = strap.map(({ set, to }): Change => ({ set, from: typed(valueAt(document, set)), to }))
+  return [{ kind: 'said', key: 'tie', slots: { load, height }, promise: { ...first!, with: rest } }]
 }
 
 /** What any pump must bring, where none is named. */
