@@ -34,9 +34,9 @@ describe('the feed on the page', () => {
   it('is three parts of the loop, each with its figure, its fields and its findings', async () => {
     const { context, page, wrongs } = await shown(1440)
     const figure = (part: string) => page.locator(`.loop .stop:has(a[data-part="${part}"]) .fig`).innerText()
-    expect(await figure('water')).toMatch(/Tap, 4\.20? meq\/L/)
+    expect(await figure('water')).toMatch(/Tap, 4\.20?\smeq\/L/)
     expect(await figure('shelf')).toBe('12 products')
-    expect(await figure('batch')).toMatch(/^1\.6\d mS\/cm$/)
+    expect(await figure('batch')).toMatch(/^1\.6\d\smS\/cm$/)
     const wanted = { water: 'Ca', shelf: 'fine scale', batch: 'pH' }
     for (const [part, field] of Object.entries(wanted)) {
       await choose(page, part)

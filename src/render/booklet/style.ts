@@ -97,8 +97,8 @@ table.form:not(.log){break-inside:avoid}
 input[type=checkbox]{width:3.6mm;height:3.6mm;margin-top:.6mm;border-width:.25mm}
 input.blank,td input[type=text]{height:5.4mm}
 #purpose,#steps,#wet,#start,#batch,#pupils,#answers{columns:2;column-gap:8mm;column-fill:auto}
-#steps,#wet,#start{column-fill:balance}
-#purpose h2,#wet h2,#start h2,#running h2{break-before:auto}
+#steps,#wet,#start,#answers{column-fill:balance}
+#purpose h2,#wet h2,#start h2,#running h2,#templates h2{break-before:auto}
 #drawings{columns:2;column-gap:8mm}
 #drawings .sheet{column-span:all;break-before:auto}
 nav ol{columns:2}

@@ -6,7 +6,7 @@ export const tendWords = {
   'bucket-text':
     'Let the pump fill a bucket through the riser, as high as it stands, and write down what it took. The last test outranks the box.',
   'bucket-wants':
-    'A test wants three things: the bucket to its mark (5 L), the seconds that it took (62 s), and how high the riser’s end stood above the water (1.78 m).',
+    'A test wants three things: the bucket to its mark, the seconds that it took, and how high the riser’s end stood above the water.',
   'bucket-add': 'Add a test',
   test: 'test {n}',
   today: 'Today’s correction',

@@ -8,7 +8,7 @@ export const tendWords: TendWords = {
   'bucket-text':
     'Deje que la bomba llene un cubo por la subida, a la altura que tiene, y anote cuánto tardó. La última prueba vale más que la caja.',
   'bucket-wants':
-    'Una prueba pide tres cosas: el cubo hasta su marca (5 L), los segundos que tardó (62 s) y a qué altura sobre el agua estaba la punta de la subida (1,78 m).',
+    'Una prueba pide tres cosas: el cubo hasta su marca, los segundos que tardó y a qué altura sobre el agua estaba la punta de la subida.',
   'bucket-add': 'Añadir una prueba',
   test: 'prueba {n}',
   today: 'Corrección de hoy',

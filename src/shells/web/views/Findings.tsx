@@ -85,7 +85,7 @@ function Row(props: { readonly finding: Finding; readonly name: string; readonly
           onClick={() => bench.openFinding(open() ? null : props.name)}
         >
           <Balloon number={props.number} verdict={props.finding.verdict} on={open()} finding={props.name} />
-          <span class="t">
+          <span class="t" data-why={ofFinding(props.name)}>
             {short(props.finding.id)}
             <span class="sr">
               , {say(props.finding.verdict === 'unknown' ? 'unknownVerdict' : props.finding.verdict)}

@@ -11,7 +11,7 @@ const ballast = (ion: string, short: string, because: string): FindingWords => (
 
 const water: Readonly<Record<string, FindingWords>> = {
   'nutrients/shares': {
-    short: 'Shares sum to 100 %',
+    short: 'Shares make the whole',
     pass: 'The shares of the waters sum to the whole.',
     watch: 'The shares of the waters sum to {measured}.',
     fail: 'The shares of the waters sum to {measured} and must sum to 1 (100 %). Leave one share out and it takes the rest.',

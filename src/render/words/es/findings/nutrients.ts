@@ -11,7 +11,7 @@ const ballast = (ion: string, short: string, because: string): FindingWords => (
 
 const water: Readonly<Record<string, FindingWords>> = {
   'nutrients/shares': {
-    short: 'Las partes suman 100 %',
+    short: 'Las partes suman el todo',
     pass: 'Las partes de las aguas suman el total.',
     watch: 'Las partes de las aguas suman {measured}.',
     fail: 'Las partes de las aguas suman {measured} y deben sumar 1 (100 %). Omita una parte y tomará el resto.',
