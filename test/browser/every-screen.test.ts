@@ -77,7 +77,9 @@ describe('every screen', () => {
           colorScheme: desk,
         })
         const { page, wrongs } = await watched(context)
-        await opened(page, server.url)
+        // A folder of its own: the screens end with a new plan, which the next page would open.
+        const own = await served()
+        await opened(page, own.url)
         for (const [name, come] of screens) {
           await come(page)
           await page.waitForTimeout(250)
@@ -98,6 +100,7 @@ describe('every screen', () => {
         }
         expect(wrongs).toEqual([])
         await context.close()
+        await own.close()
       })
 })
 
