@@ -46,7 +46,7 @@ export function decimals(value: number, digits: number, decimal: '.' | ',' = '.'
 /** A length to the nearest mark of an inch tape, with the error of that rounding: shown less exact. */
 export function inchFraction(
   length_m: number,
-  parts: 16 | 32 | 64,
+  parts: 4 | 16 | 32 | 64,
 ): { readonly text: string; readonly error_m: number } {
   const marks = Math.round((length_m / 0.0254) * parts)
   const error_m = (marks / parts) * 0.0254 - length_m

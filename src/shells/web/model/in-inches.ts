@@ -1,7 +1,8 @@
-import { readQuantity } from '../../../kernel/quantity-text.ts'
+import { inUnit, readQuantity } from '../../../kernel/quantity-text.ts'
+import type { Unit } from '../../../kernel/units.ts'
 import type { PlanDocument } from '../../../plan/plan.ts'
+import { inchFraction } from '../../../render/display.ts'
 
-const INCH_m = 0.0254
 /** Fractions by which short lengths go, and those longer than a hand. */
 const FINE = 16
 const COARSE = 4
@@ -11,22 +12,20 @@ const OFF = 0.3
 
 const rounded = (n: number, digits: number): string => String(Number(n.toPrecision(digits)))
 
+const about = (value: number, unit: Unit, spelled: string): string =>
+  `${rounded(inUnit(value, unit, spelled), 2)} ${spelled}`
+
 function inches(length_m: number): string {
-  const fraction = length_m > HAND_m ? COARSE : FINE
-  const parts = Math.round((length_m / INCH_m) * fraction)
-  if (Math.abs((parts / fraction) * INCH_m - length_m) > OFF * length_m) return `${rounded(length_m / INCH_m, 2)} in`
-  const whole = Math.floor(parts / fraction)
-  let [top, under] = [parts - whole * fraction, fraction]
-  while (top > 0 && top % 2 === 0) [top, under] = [top / 2, under / 2]
-  return top === 0 ? `${whole} in` : `${whole === 0 ? '' : `${whole} `}${top}/${under} in`
+  const { text, error_m } = inchFraction(length_m, length_m > HAND_m ? COARSE : FINE)
+  return Math.abs(error_m) > OFF * length_m ? about(length_m, 'm', 'in') : `${text} in`
 }
 
 /** What goes with inches, by the unit in which the usual tower is written. */
 const beside = [
   [/^[\d.]+ (mm|cm|m)$/, 'm', inches],
-  [/^[\d.]+ L$/, 'm3', (v: number) => `${rounded(v / 0.003785411784, 2)} US gal`],
-  [/^[\d.]+ L\/min$/, 'm3_s', (v: number) => `${rounded((v * 3600) / 0.003785411784, 2)} US gph`],
-  [/^[\d.]+ kg$/, 'kg', (v: number) => `${rounded(v / 0.45359237, 2)} lb`],
+  [/^[\d.]+ L$/, 'm3', (v: number) => about(v, 'm3', 'US gal')],
+  [/^[\d.]+ L\/min$/, 'm3_s', (v: number) => about(v, 'm3_s', 'US gph')],
+  [/^[\d.]+ kg$/, 'kg', (v: number) => about(v, 'kg', 'lb')],
 ] as const
 
 function spoken(text: string): string {

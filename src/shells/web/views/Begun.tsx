@@ -1,5 +1,6 @@
 import { For, Show } from 'solid-js'
 import { withSettings } from '../../../findings/apply.ts'
+import { inUnit } from '../../../kernel/quantity-text.ts'
 import type { Quantity } from '../../../kernel/units.ts'
 import { valueAt } from '../../../plan/patch.ts'
 import { type Display, decimals, shownText } from '../../../render/display.ts'
@@ -12,17 +13,14 @@ import { useBench } from './bench.tsx'
 
 const told = (key: string): string => words().beginning[key] ?? key
 
-const FOOT_m = 0.3048
-const GALLON_AN_HOUR_m3_s = 0.003785411784 / 3600
-const LITRE_AN_HOUR_m3_s = 0.001 / 3600
-
 /** A figure as the boxes of pumps print it. */
 function onABox(q: Quantity, display: Display): string {
   const [value, inch] = ['value' in q ? q.value : q.high, display.lengths === 'in']
-  const told = (n: number, digits: number, unit: string) => `${decimals(n, digits, display.decimal)} ${unit}`
-  if (q.unit === 'm') return inch ? told(value / FOOT_m, 1, 'ft') : told(value, 1, 'm')
+  const told = (digits: number, unit: string) =>
+    `${decimals(inUnit(value, q.unit, unit), digits, display.decimal)} ${unit}`
+  if (q.unit === 'm') return inch ? told(1, 'ft') : told(1, 'm')
   if (q.unit !== 'm3_s') return shownText(q, display)
-  return inch ? told(value / GALLON_AN_HOUR_m3_s, 0, 'US gph') : told(value / LITRE_AN_HOUR_m3_s, 0, 'L/h')
+  return inch ? told(0, 'US gph') : told(0, 'L/h')
 }
 
 const lower = (text: string): string => text.charAt(0).toLocaleLowerCase() + text.slice(1)
